@@ -1,0 +1,3 @@
+import type { Source } from './source.ts';
+
+export const mechanics = {} as const satisfies Record<string, Source>;
