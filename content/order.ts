@@ -1,0 +1,29 @@
+/** The reading order. An article that is not named here does not build; a name without an article neither. */
+export interface Chapter {
+  slug: string;
+  title: string;
+  /** What the chapter decides, one sentence. */
+  decides: string;
+  articles: readonly string[];
+}
+
+export const chapters: readonly Chapter[] = [
+  {
+    slug: 'arms',
+    title: 'Arms',
+    decides: 'How the arm meets the body, and how far the root must be thickened.',
+    articles: ['arm-joints', 'doublers'],
+  },
+  {
+    slug: 'body',
+    title: 'Body',
+    decides: 'How tall the body stands, on how many posts, and what a nose-first hit does to it.',
+    articles: ['standoff-lengths'],
+  },
+  {
+    slug: 'balance',
+    title: 'Balance',
+    decides: 'Where the heaviest part sits, and what the motors pay for it.',
+    articles: ['battery-placement'],
+  },
+];

@@ -1,0 +1,19 @@
+import { sources, type Source, type SourceId } from '../../content/sources/index.ts';
+
+/** Short form for running text: `Gere 2004`, or the title where nobody is named. */
+export function citation(id: SourceId): string {
+  const source: Source = sources[id];
+  if (source.type === 'practice') return 'common practice, no source';
+  if (source.type === 'own') return 'own derivation';
+  const names = source.authors?.split(',').map((name) => name.trim().split(' ').at(-1) ?? name);
+  const who = names ? (names.length > 2 ? `${names[0]} et al.` : names.join(' and ')) : source.title;
+  return source.year ? `${who} ${source.year}` : who;
+}
+
+/** Full form for lists, without the title's markup. */
+export function reference(id: SourceId): { before: string; title: string; after: string } {
+  const source: Source = sources[id];
+  const before = source.authors ? `${source.authors}${source.year ? ` (${source.year})` : ''}. ` : '';
+  const after = [source.authors ? undefined : source.year, source.published].filter(Boolean).join(', ');
+  return { before, title: source.title, after: after ? `. ${after}.` : '.' };
+}
