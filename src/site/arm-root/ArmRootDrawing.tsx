@@ -1,0 +1,110 @@
+import { line } from 'd3-shape';
+import { useRef } from 'preact/hooks';
+import { ARM, PULL } from './values.ts';
+
+/** Drawing units are pixels of the view box; the plan view is to scale, the bend is not. */
+const SCALE = 4300;
+const VIEW = { width: 640, height: 330 };
+const AXIS_Y = 165;
+const OUTER_X = 165;
+const TIP_X = OUTER_X + ARM.length * SCALE;
+/** Sideways movement drawn per newton of pull: far more than the tube bends. */
+const PIXELS_PER_NEWTON = 1.7;
+/** Arrow length drawn per newton of hole load. */
+const ARROW_PER_NEWTON = 0.36;
+
+interface Props {
+  pull: number;
+  spacing: number;
+  inner: number;
+  outer: number;
+  onPull: (pull: number) => void;
+}
+
+interface Point {
+  x: number;
+  y: number;
+}
+
+/** Centre line of a cantilever under a tip load: x²(3L − x), scaled so that its tip moves with the pull. */
+function bent(pull: number): Point[] {
+  const span = TIP_X - OUTER_X;
+  return Array.from({ length: 25 }, (_, i) => {
+    const x = (span * i) / 24;
+    return { x: OUTER_X + x, y: AXIS_Y - (pull * PIXELS_PER_NEWTON * x * x * (3 * span - x)) / (2 * span ** 3) };
+  });
+}
+
+const path = line<Point>(
+  (point) => point.x,
+  (point) => point.y,
+);
+
+function Arrow({ from, length, name }: { from: Point; length: number; name: string }) {
+  if (Math.abs(length) < 3) return null;
+  const tip = from.y + length;
+  const back = Math.sign(length) * 8;
+  const clamped = Math.min(Math.max(tip, 16), VIEW.height - 16);
+  return (
+    <g class="pull-arrow">
+      <path d={`M${from.x} ${from.y}V${clamped}M${from.x - 5} ${clamped - back}L${from.x} ${clamped}L${from.x + 5} ${clamped - back}`} />
+      <text x={from.x + 9} y={(from.y + clamped) / 2 + (length > 0 ? 14 : -4)}>
+        {name}
+      </text>
+    </g>
+  );
+}
+
+/** Plan of the arm root with the loads that the screws put on the tube, and a handle at the motor that can be dragged. */
+export function ArmRootDrawing({ pull, spacing, inner, outer, onPull }: Props) {
+  const svg = useRef<SVGSVGElement>(null);
+  const innerX = OUTER_X - spacing * SCALE;
+  const halfTube = (ARM.diameter * SCALE) / 2;
+  const tube = [{ x: innerX - ARM.edge * SCALE, y: AXIS_Y }, ...bent(pull)];
+  const edges = [-halfTube, halfTube].map((shift) => tube.map(({ x, y }) => ({ x, y: y + shift })));
+  const tip = tube.at(-1) as Point;
+  const sign = Math.sign(pull);
+
+  const follow = (event: PointerEvent) => {
+    if (!svg.current || event.buttons === 0) return;
+    const box = svg.current.getBoundingClientRect();
+    const y = ((event.clientY - box.top) / box.height) * VIEW.height;
+    const next = Math.round((AXIS_Y - y) / PIXELS_PER_NEWTON);
+    onPull(Math.min(Math.max(next, PULL.min), PULL.max));
+  };
+
+  return (
+    <svg
+      ref={svg}
+      class="pull-drawing"
+      viewBox={`0 0 ${VIEW.width} ${VIEW.height}`}
+      role="img"
+      aria-label="Plan of a tube arm held by two screws and pulled sideways at the motor; arrows show the load on each hole"
+      onPointerMove={follow}
+    >
+      <rect class="pull-plate" x={6} y={AXIS_Y - 74} width={OUTER_X + 26} height={148} rx={10} />
+      <path class="pull-tube" d={`${path(edges[0] ?? [])}${path([...(edges[1] ?? [])].reverse())?.replace('M', 'L')}Z`} />
+      <path class="pull-axis" d={path(tube) ?? ''} />
+      <path class="pull-dimension" d={`M${innerX} ${AXIS_Y + 40}V${AXIS_Y + 98}M${OUTER_X} ${AXIS_Y + 40}V${AXIS_Y + 98}M${innerX} ${AXIS_Y + 92}H${OUTER_X}`} />
+      <text class="pull-label" x={(innerX + OUTER_X) / 2} y={AXIS_Y + 112} text-anchor="middle">
+        {`${Math.round(spacing * 1000)} mm`}
+      </text>
+      {[innerX, OUTER_X].map((x) => (
+        <circle class="pull-screw" cx={x} cy={AXIS_Y} r={(ARM.screw * SCALE) / 2} />
+      ))}
+      <Arrow from={{ x: innerX, y: AXIS_Y }} length={-sign * inner * ARROW_PER_NEWTON} name="inner" />
+      <Arrow from={{ x: OUTER_X, y: AXIS_Y }} length={sign * outer * ARROW_PER_NEWTON} name="outer" />
+      <g
+        class="pull-handle"
+        onPointerDown={(event) => {
+          event.currentTarget.setPointerCapture(event.pointerId);
+          event.preventDefault();
+        }}
+        onPointerMove={follow}
+      >
+        <circle cx={tip.x} cy={tip.y} r={44} />
+        <path d={`M${tip.x - 12} ${tip.y}H${tip.x + 12}M${tip.x} ${tip.y - 30}V${tip.y + 30}M${tip.x - 6} ${tip.y - 22}L${tip.x} ${tip.y - 30}L${tip.x + 6} ${tip.y - 22}M${tip.x - 6} ${tip.y + 22}L${tip.x} ${tip.y + 30}L${tip.x + 6} ${tip.y + 22}`} />
+      </g>
+    </svg>
+  );
+}
