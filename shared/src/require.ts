@@ -10,6 +10,9 @@ interface Subject {
 /** Absolute size beyond which no quantity of a small airframe in SI makes sense; keeps products of a few inputs finite. */
 const LARGEST = 1e15;
 
+/** Positive size below which powers and quotients of a few inputs run out of digits; far under any second moment of area in m⁴. */
+const SMALLEST = 1e-30;
+
 /**
  * Refuses anything that is not a finite number of a size that arithmetic can carry.
  * @throws InputError when it is not.
@@ -28,6 +31,7 @@ export function requireFinite(value: number, subject: Subject): void {
 export function requirePositive(value: number, subject: Subject): void {
   requireFinite(value, subject);
   if (value <= 0) throw new InputError({ ...subject, value, rule: 'must be greater than zero' });
+  if (value < SMALLEST) throw new InputError({ ...subject, value, rule: 'is too small to compute with' });
 }
 
 /**
