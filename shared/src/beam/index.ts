@@ -1,1 +1,5 @@
-export {};
+/** The arm as a stepped beam: loads in, curves along the arm and stiffness at the motor out. */
+export { requireSegments, rigidity, type ArmSegment, type Layer, type Rigidity } from './segment.ts';
+export { armBending, type ArmBending, type ArmLoad, type ArmStation } from './arm-bending.ts';
+export { armTwist, type ArmTorque } from './arm-twist.ts';
+export { tipStiffness, type TipStiffness } from './tip-stiffness.ts';
