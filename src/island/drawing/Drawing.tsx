@@ -1,0 +1,46 @@
+import type { ComponentChildren } from 'preact';
+import type { Show } from '../declaration.ts';
+import { type Bounds, fit, type Margin, PaperContext } from './paper.ts';
+import { HatchPattern } from './Hatch.tsx';
+import { ScaleBar } from './ScaleBar.tsx';
+
+interface Props {
+  title: string;
+  /** What is to be seen, with its values, for readers who do not see it. */
+  description?: string;
+  bounds: Bounds;
+  width?: number;
+  height?: number;
+  margin?: number | Partial<Margin>;
+  /** Draws a scale bar in the reader's units. */
+  show?: Show;
+  children: ComponentChildren;
+}
+
+const MARGIN = 40;
+
+function sides(margin: number | Partial<Margin>): Margin {
+  const all = typeof margin === 'number' ? margin : MARGIN;
+  return { left: all, right: all, top: all, bottom: all, ...(typeof margin === 'number' ? {} : margin) };
+}
+
+/** A drawing to scale. See `index.ts` for how to use it. */
+export function Drawing({ title, description, bounds, width = 440, height = 240, margin = MARGIN, show, children }: Props) {
+  // From the title and not counted up: the same on the server and in the browser.
+  const hatch = `hatch-${title.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
+  const paper = fit(bounds, { width, height, margin: sides(margin), hatch });
+  return (
+    <svg
+      class="drawing"
+      viewBox={`0 0 ${width} ${height}`}
+      role="img"
+      aria-label={description ? `${title}. ${description}` : title}
+    >
+      <HatchPattern id={hatch} />
+      <PaperContext.Provider value={paper}>
+        {children}
+        {show && <ScaleBar show={show} right={width - 8} bottom={height - 8} />}
+      </PaperContext.Provider>
+    </svg>
+  );
+}
