@@ -107,4 +107,17 @@ export const joints = {
     title: 'Screw-Thread Standards for Federal Services, Unified Inch and Metric Threads, FED-STD-H28/2B',
     published: 'US General Services Administration',
   },
+  'huth-1986-flexibility': {
+    type: 'paper',
+    title: 'Influence of Fastener Flexibility on the Prediction of Load Transfer and Fatigue Life for Multiple-Row Joints',
+    authors: 'H. Huth',
+    year: 1986,
+    published: 'ASTM STP 927, pp. 221-250; formula as quoted in a review article',
+  },
+  'knuckle-joint-sheet': {
+    type: 'lecture',
+    title: 'Knuckle joint, solved class sheet',
+    published: 'Machine design class, undated',
+    errata: 'The 37.5 MPa line of the fork belongs to a section that the sheet does not state.',
+  },
 } as const satisfies Record<string, Source>;

@@ -12,7 +12,7 @@ export const ROLL_WRAPPED_TUBE: CarbonTube = {
   bendingStrength: materialValue(spread(MPA, 400, 600, 900), 'estimate', 'woven-plate-data-sheet', 'Compression side; sheet values are 570 woven, 1200 unidirectional.'),
   shearStrength: materialValue(spread(MPA, 50, 80, 110), 'estimate', 'woven-plate-data-sheet', 'Sheet values are 90 woven, 70 unidirectional.'),
   bearingStrength: materialValue(spread(MPA, 250, 400, 600), 'estimate', 'willberg-2023-lectures', 'A clamped laminate reaches 600 in the lectures; a thin loose wall does not.'),
-  hoopBendingStrength: materialValue(spread(MPA, 60, 120, 250), 'estimate', 'common-practice', HOOP_NOTE),
+  hoopBendingStrength: materialValue(spread(MPA, 80, 200, 400), 'estimate', 'woven-plate-data-sheet', `A third of the fibre round the tube of a woven sheet's 570. ${HOOP_NOTE}`),
   hoopModulus: materialValue(spread(GPA, 10, 25, 45), 'estimate', 'common-practice', 'Depends on the share of fibre round the tube.'),
 };
 
