@@ -77,3 +77,19 @@ export function solveEdgeMoment(given: { load: number; modulus: number; poisson:
   const w = edge((rise * a) / (a - b))[0] as number;
   return (load * (rise * arm - w)) / ((load * thickness) / 2);
 }
+
+/**
+ * A strip bonded on another that carries a steady load, both ends of the bonded one free: Ni' = q,
+ * q' = k (Ni/Si - (N - Ni)/So), Ni = 0 at both ends. Gives the bond's transfer at an end and the load the patch has
+ * taken up at a distance from it.
+ */
+export function solvePatch(given: { load: number; length: number; base: number; patch: number; layer: number; at: number }): { end: number; taken: number } {
+  const { load, length, base, patch, layer, at } = given;
+  const slope = ([n, q]: readonly number[]): number[] => [q as number, layer * ((n as number) / patch - (load - (n as number)) / base)];
+  const shoot = (q: number, over: number): number => march([0, q], over, 4000, slope)[0] as number;
+  const scale = load / length;
+  const a = shoot(0, length);
+  const b = shoot(scale, length);
+  const end = (scale * a) / (a - b);
+  return { end, taken: shoot(end, at) };
+}

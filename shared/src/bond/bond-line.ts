@@ -1,5 +1,5 @@
 import type { Warning } from '../error.ts';
-import { requireLength } from './limits.ts';
+import { requireLength } from '../require-physical.ts';
 
 /**
  * Bond line that gave the best strength in published static and creep-rupture tests [m].

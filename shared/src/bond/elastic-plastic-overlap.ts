@@ -1,5 +1,5 @@
 import { requireDuctile, type DuctileAdhesive } from './elastic-plastic.ts';
-import { requireLength } from './limits.ts';
+import { requireLength } from '../require-physical.ts';
 import { requireBetween } from '../require.ts';
 
 export interface BalancedDoubleLap {

@@ -1,5 +1,5 @@
 import { requireBetween } from '../require.ts';
-import { requireLength, requireModulus, requireStrength } from './limits.ts';
+import { requireLength, requireModulus, requireStrength } from '../require-physical.ts';
 import type { AdhesiveLayer } from './single-lap.ts';
 
 export interface DuctileAdhesive extends AdhesiveLayer {

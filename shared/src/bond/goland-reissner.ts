@@ -1,5 +1,5 @@
 import { requireBetween } from '../require.ts';
-import { requireLength, requireLoad } from './limits.ts';
+import { requireLength, requireLoad } from '../require-physical.ts';
 import { requireAdherend, requireLayer, type Adherend, type AdhesiveLayer } from './single-lap.ts';
 
 export interface BalancedLapGiven {

@@ -1,5 +1,5 @@
 import { requireBetween } from '../require.ts';
-import { requireLength, requireLoad, requireStrength } from './limits.ts';
+import { requireLength, requireLoad, requireStrength } from '../require-physical.ts';
 
 /**
  * Mean shear stress of a bonded patch, what a coupon test reports.

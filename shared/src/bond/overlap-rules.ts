@@ -1,4 +1,4 @@
-import { requireLength } from './limits.ts';
+import { requireLength } from '../require-physical.ts';
 
 /** Overlap in thicknesses of the adherend. */
 const TIMES_THICKNESS = { 'double lap': 30, 'single lap': 80 } as const;

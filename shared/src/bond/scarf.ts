@@ -1,5 +1,5 @@
 import { requireBetween } from '../require.ts';
-import { requireLoad } from './limits.ts';
+import { requireLoad } from '../require-physical.ts';
 
 /**
  * Stresses in the bond of a scarf: two parts cut to the same slope and glued.

@@ -1,4 +1,4 @@
-import { requireLength, requireLoad, requireModulus } from './limits.ts';
+import { requireLength, requireLoad, requireModulus } from '../require-physical.ts';
 import { loadTransfer, transferAt } from './load-transfer.ts';
 
 export interface Adherend {

@@ -1,5 +1,5 @@
 import type { QuantityKind } from '../quantity/kinds.ts';
-import { requireLength, requireLoad, requireModulus } from './limits.ts';
+import { requireLength, requireLoad, requireModulus } from '../require-physical.ts';
 import { loadTransfer, transferAt } from './load-transfer.ts';
 import type { LapShear } from './single-lap.ts';
 import { sleeveGeometry, type SleeveGeometry, type SleeveInTube } from './sleeve-geometry.ts';

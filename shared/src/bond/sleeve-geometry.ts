@@ -1,7 +1,7 @@
 import { InputError } from '../error.ts';
 import { requireBelow } from '../require.ts';
 import { roundTubeSection, type Section } from '../section/index.ts';
-import { requireLength } from './limits.ts';
+import { requireLength } from '../require-physical.ts';
 
 /** A sleeve inside a tube, or a tube over a spigot. */
 export interface SleeveInTube {

@@ -1,5 +1,5 @@
-import { requireBetween, requireNotNegative, requirePositive } from '../require.ts';
-import type { QuantityKind } from '../quantity/kinds.ts';
+import { requireBetween, requireNotNegative, requirePositive } from './require.ts';
+import type { QuantityKind } from './quantity/kinds.ts';
 
 interface Subject {
   parameter: string;
@@ -8,7 +8,7 @@ interface Subject {
 }
 
 /**
- * Refuses a length that no bonded part has: outside 0.1 micrometre to 100 m. Keeps every quotient of the topic finite.
+ * Refuses a length that no bonded part has: outside 0.1 micrometre to 100 m. Keeps quotients of bonds and doublers finite.
  * @throws InputError when it is outside.
  */
 export function requireLength(value: number, subject: Subject): void {

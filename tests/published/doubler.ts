@@ -1,0 +1,97 @@
+import { doubledTube, layeredSection, leadInLength, leastSleeveWall, rootMoment, shareReached, tubeDoubler } from '../../shared/src/doubler/index.ts';
+import { solvePatch } from './bond-solver.ts';
+import type { MissingCheck, PublishedCase } from './row.ts';
+
+const topic = 'doubler';
+const MM = 1e-3;
+const MPA = 1e6;
+
+const beam = () =>
+  layeredSection({
+    layers: [
+      { modulus: 10.342e9, width: 101.6 * MM, thickness: 152.4 * MM },
+      { modulus: 206.84e9, width: 101.6 * MM, thickness: 12.7 * MM },
+    ],
+    moment: 6779,
+  });
+const beamStress = (layer: number, face: 'top' | 'bottom') => (beam().stresses[layer]?.[face] ?? Number.NaN) / MPA;
+const gere = {
+  topic,
+  source: 'gere-2004-mechanics',
+  where: 'Example 6-1, p. 400',
+  kind: 'published number',
+  given: 'wood 10.342 GPa, 101.6 × 152.4 mm, on steel 206.84 GPa, 101.6 × 12.7 mm; 6779 N·m',
+  because: 'the book prints three to four digits in inch units',
+} as const;
+
+/** An ordinary 5-inch arm: 14/12 mm tube, M3 screws 18 mm apart, 95 mm to the motor. */
+export const ordinaryArm = {
+  tubeOutside: 14 * MM,
+  tubeInside: 12 * MM,
+  sleeveOutside: 11.8 * MM,
+  sleeveWall: 1 * MM,
+  tubeModulus: 90e9,
+  sleeveModulus: 90e9,
+  shearModulus: 0.8e9,
+  holeDiameter: 3.2 * MM,
+  plane: 'vertical',
+  tipForce: 450,
+  armLength: 95 * MM,
+  screwSpacing: 18 * MM,
+  edgeDistance: 9 * MM,
+  length: 40 * MM,
+  taper: 0,
+  tubeStrength: 400 * MPA,
+  sleeveStrength: 400 * MPA,
+  holeShare: 0.85,
+  squareEndFactor: 1.25,
+  sleeveDensity: 1550,
+} as const;
+const hardHit = { ...ordinaryArm, tipForce: 550 };
+
+/** Two strips as stiff as the two walls, joined by the arm's bond, solved numerically. */
+const patch = (at: number) =>
+  solvePatch({ load: 1, length: 45 * MM, base: 90e9 * MM, patch: 90e9 * MM, layer: 0.8e9 / (0.1 * MM), at });
+const arm = () => doubledTube(ordinaryArm);
+
+/** Second moment of a ring, summed over ten thousand rings of equal height. */
+const summedRing = (outer: number, inner: number) =>
+  Array.from({ length: 10000 }, (_, i) => {
+    const y = -outer + (2 * outer * (i + 0.5)) / 10000;
+    const chord = 2 * (Math.sqrt(outer ** 2 - y ** 2) - Math.sqrt(Math.max(inner ** 2 - y ** 2, 0)));
+    return (chord * y ** 2 * 2 * outer) / 10000;
+  }).reduce((sum, part) => sum + part, 0);
+const summedShare = () => {
+  const tube = summedRing(7 * MM, 6 * MM);
+  const sleeve = summedRing(5.9 * MM, 4.9 * MM);
+  return sleeve / (tube + sleeve);
+};
+
+/** Walks out from the screw until the bare tube holds past a square end. */
+const walked = () => {
+  const ring = summedRing(7 * MM, 6 * MM);
+  let x = 0;
+  while ((1.25 * 550 * (95 * MM - x) * 7 * MM) / ring > 400 * MPA) x += 1e-6;
+  return 9 + 18 + x / MM;
+};
+
+export const cases: PublishedCase[] = [
+  { ...gere, id: 'two-material-neutral-axis', what: 'neutral axis of two bonded layers, from the top', unit: 'mm', expected: 127.79, compute: () => beam().neutralAxis / MM, tolerance: { relative: 0.002 } },
+  { ...gere, id: 'two-material-top', what: 'stress at the top of the upper layer', unit: 'MPa', expected: -9, compute: () => beamStress(0, 'top'), tolerance: { relative: 0.002 } },
+  { ...gere, id: 'two-material-wood-bottom', what: 'stress at the bottom of the upper layer', unit: 'MPa', expected: 1.733, compute: () => beamStress(0, 'bottom'), tolerance: { relative: 0.002 } },
+  { ...gere, id: 'two-material-steel-top', what: 'stress at the top of the lower layer', unit: 'MPa', expected: 34.66, compute: () => beamStress(1, 'top'), tolerance: { relative: 0.002 } },
+  { ...gere, id: 'two-material-bottom', what: 'stress at the bottom of the lower layer', unit: 'MPa', expected: 52.54, compute: () => beamStress(1, 'bottom'), tolerance: { relative: 0.002 } },
+  { topic, id: 'sleeve-share', what: 'share of the moment that a sleeve takes', kind: 'own derivation or solver', source: 'own-derivation', where: 'rings summed in ten thousand slices, equal curvature', given: '11.8/9.8 mm sleeve in a 14/12 mm tube, one material', unit: '', expected: summedShare(), compute: () => arm().whole.share, tolerance: { relative: 1e-3 }, because: 'error of the slices' },
+  { topic, id: 'sleeve-taken-up', what: 'share taken up 5 mm inside the end', kind: 'own derivation or solver', source: 'own-derivation', where: 'bond-solver.ts, patch with two free ends', given: 'walls 1 mm at 90 GPa, 0.1 mm of adhesive at 0.8 GPa', unit: '', expected: patch(5 * MM).taken / 0.5, compute: () => shareReached({ lambda: arm().lambda, taper: 0, distance: 5 * MM }), tolerance: { relative: 1e-4 }, because: 'error of the steps; the patch is not endless' },
+  { topic, id: 'sleeve-end-transfer', what: 'transfer at a square end over the final load: the rate λ', kind: 'own derivation or solver', source: 'own-derivation', where: 'bond-solver.ts, patch with two free ends', given: 'as the row above', unit: '1/mm', expected: (patch(5 * MM).end / 0.5) * MM, compute: () => arm().lambda * MM, tolerance: { relative: 1e-4 }, because: 'error of the steps; the patch is not endless' },
+  { topic, id: 'lead-in-95', what: 'share taken up after the lead-in length', kind: 'own derivation or solver', source: 'own-derivation', where: '1 − exp(−3)', given: 'as the row above', unit: '', expected: 1 - Math.exp(-3), compute: () => shareReached({ lambda: arm().lambda, taper: 0, distance: leadInLength({ lambda: arm().lambda, taper: 0 }) }), tolerance: { relative: 1e-9 }, because: 'exact' },
+  { topic, id: 'inner-screw-moment', what: 'moment midway between the screws, from the two reactions', kind: 'own derivation or solver', source: 'own-derivation', where: 'statics: inner screw pulls F L/s', given: '450 N at 95 mm, screws 18 mm apart', unit: 'N·m', expected: ((450 * 95) / 18) * 9 * MM, compute: () => rootMoment(ordinaryArm, -9 * MM), tolerance: { relative: 1e-9 }, because: 'exact' },
+  { topic, id: 'doubler-length-walked', what: 'required sleeve length under a hard hit', kind: 'own derivation or solver', source: 'own-derivation', where: 'walked out in steps of a micrometre', given: '14/12 mm tube at 400 MPa, end factor 1.25, 550 N at 95 mm, edge 9 and spacing 18 mm', unit: 'mm', expected: walked(), compute: () => tubeDoubler(hardHit).required.length / MM, tolerance: { absolute: 0.02 }, because: 'error of the slices and steps' },
+  { topic, id: 'doubler-ordinary-arm', what: 'sleeve length in an ordinary 5-inch tube arm', kind: 'common practice', source: 'common-practice', where: 'root sleeves are a few centimetres long, about 30 mm', given: '14/12 mm tube, M3 screws 18 mm apart, 95 mm to the motor, 450 N', unit: 'mm', expected: 30, compute: () => tubeDoubler(ordinaryArm).required.length / MM, tolerance: { absolute: 20 }, because: 'a wide band: makers differ, and so do their arms' },
+  { topic, id: 'sleeve-wall-ordinary-arm', what: 'thinnest sleeve wall that holds in an ordinary 5-inch tube arm', kind: 'common practice', source: 'common-practice', where: 'walls of stock tube, 0.75 to 1.5 mm', given: 'as the row above', unit: 'mm', expected: 1, compute: () => leastSleeveWall(ordinaryArm).wall / MM, tolerance: { absolute: 0.75 }, because: 'a wide band: it follows the force that the arm is meant to survive' },
+];
+
+export const missing: MissingCheck[] = [
+  { topic, what: 'A published length of a sleeve or doubler in a tube under bending, with the loads it was chosen for', instead: 'The moment walked along the arm, and a wide band of common practice' },
+  { topic, what: 'A measured or published stress factor at the end of a bonded sleeve', instead: 'A stated input, lowered by the taper' },
+];
