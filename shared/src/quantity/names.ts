@@ -1,0 +1,30 @@
+import type { QuantityKind } from './kinds.ts';
+
+/** Each kind in words, as it stands in a sentence: `g is a mass, this field wants a length`. */
+export const KIND_NAMES: Readonly<Record<QuantityKind, string>> = {
+  length: 'a length',
+  area: 'an area',
+  secondMomentOfArea: 'a second moment of area',
+  volume: 'a volume',
+  mass: 'a mass',
+  force: 'a force',
+  moment: 'a moment or torque',
+  stress: 'a stress',
+  modulus: 'a modulus',
+  speed: 'a speed',
+  acceleration: 'an acceleration',
+  angle: 'an angle',
+  angularAcceleration: 'an angular acceleration',
+  momentOfInertia: 'a moment of inertia',
+  stiffness: 'a stiffness',
+  rotationalStiffness: 'a rotational stiffness',
+  forcePerLength: 'a force per length',
+  density: 'a density',
+  linearDensity: 'a mass per length',
+  energy: 'an energy',
+  frequency: 'a frequency',
+  time: 'a time',
+  percent: 'a percentage',
+  ratio: 'a plain number',
+  count: 'a whole number',
+};
