@@ -11,7 +11,7 @@ const TIP_X = OUTER_X + ARM.length * SCALE;
 /** Sideways movement drawn per newton of pull: far more than the tube bends. */
 const PIXELS_PER_NEWTON = 1.7;
 /** Arrow length drawn per newton of hole load. */
-const ARROW_PER_NEWTON = 0.36;
+const ARROW_PER_NEWTON = 0.5;
 
 interface Props {
   pull: number;
@@ -40,15 +40,22 @@ const path = line<Point>(
   (point) => point.y,
 );
 
-function Arrow({ from, length, name }: { from: Point; length: number; name: string }) {
+interface ArrowProps {
+  from: Point;
+  length: number;
+  name: string;
+  /** On which side of the arrow its name stands. */
+  side: -1 | 1;
+}
+
+function Arrow({ from, length, name, side }: ArrowProps) {
   if (Math.abs(length) < 3) return null;
-  const tip = from.y + length;
-  const back = Math.sign(length) * 8;
-  const clamped = Math.min(Math.max(tip, 16), VIEW.height - 16);
+  const tip = Math.min(Math.max(from.y + length, 16), VIEW.height - 16);
+  const back = Math.sign(length) * 9;
   return (
     <g class="pull-arrow">
-      <path d={`M${from.x} ${from.y}V${clamped}M${from.x - 5} ${clamped - back}L${from.x} ${clamped}L${from.x + 5} ${clamped - back}`} />
-      <text x={from.x + 9} y={(from.y + clamped) / 2 + (length > 0 ? 14 : -4)}>
+      <path d={`M${from.x} ${from.y}V${tip}M${from.x - 6} ${tip - back}L${from.x} ${tip}L${from.x + 6} ${tip - back}`} />
+      <text x={from.x + side * 11} y={tip + (length > 0 ? 4 : 8)} text-anchor={side > 0 ? 'start' : 'end'}>
         {name}
       </text>
     </g>
@@ -92,8 +99,8 @@ export function ArmRootDrawing({ pull, spacing, inner, outer, onPull }: Props) {
       {[innerX, OUTER_X].map((x) => (
         <circle class="pull-screw" cx={x} cy={AXIS_Y} r={(ARM.screw * SCALE) / 2} />
       ))}
-      <Arrow from={{ x: innerX, y: AXIS_Y }} length={-sign * inner * ARROW_PER_NEWTON} name="inner" />
-      <Arrow from={{ x: OUTER_X, y: AXIS_Y }} length={sign * outer * ARROW_PER_NEWTON} name="outer" />
+      <Arrow from={{ x: innerX, y: AXIS_Y }} length={-sign * inner * ARROW_PER_NEWTON} name="inner" side={-1} />
+      <Arrow from={{ x: OUTER_X, y: AXIS_Y }} length={sign * outer * ARROW_PER_NEWTON} name="outer" side={1} />
       <g
         class="pull-handle"
         onPointerDown={(event) => {
