@@ -27,4 +27,9 @@ export const KIND_NAMES: Readonly<Record<QuantityKind, string>> = {
   percent: 'a percentage',
   ratio: 'a plain number',
   count: 'a whole number',
+  power: 'a power',
+  powerLoading: 'a power loading',
+  discLoading: 'a disc loading',
+  airDensity: 'an air density',
+  altitude: 'an altitude',
 };
