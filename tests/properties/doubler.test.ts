@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { doubledTube, layeredSection, leadInLength, leastSleeveWall, requiredLength, rootMoment, shareReached, taperFactor, tubeDoubler } from '../../shared/src/doubler/index.ts';
+import { armStress, doubledTube, layeredSection, leadInLength, leastSleeveWall, requiredLength, rootMoment, shareReached, taperFactor, tubeDoubler } from '../../shared/src/doubler/index.ts';
 import { InputError } from '../../shared/src/error.ts';
 import { ordinaryArm } from '../published/doubler.ts';
 
@@ -66,6 +66,32 @@ describe('sleeve in a tube arm', () => {
       const { secondMomentOfArea, extremeFibre } = section.whole.tube;
       const stress = (endStep * rootMoment(given, required.pastScrew) * extremeFibre) / secondMomentOfArea;
       expect(stress).toBeLessThanOrEqual(given.tubeStrength * (1 + 1e-9));
+    }));
+  });
+  test('a sleeve that ends where the bare tube is overloaded shows it, with the end factor', () => {
+    fc.assert(fc.property(arm, (given) => {
+      const { section, endStep, reserve, required, worst } = tubeDoubler(given);
+      const end = given.length - given.edgeDistance - given.screwSpacing;
+      const { secondMomentOfArea, extremeFibre } = section.whole.tube;
+      const past = (endStep * rootMoment(given, end) * extremeFibre) / secondMomentOfArea;
+      expect(reserve * past).toBeLessThanOrEqual(given.tubeStrength * (1 + 1e-9));
+      if (worst === 'sleeve end') expect(Math.abs((reserve * past) / given.tubeStrength - 1)).toBeLessThan(1e-9);
+      if (end > 0 && end < required.bareEnough * 0.999) expect(reserve).toBeLessThan(1);
+    }));
+  });
+  test('at its end the sleeve carries nothing, far inside it carries its share, and the two add up to the moment', () => {
+    fc.assert(fc.property(arm, between(0, 1), (given, part) => {
+      const section = doubledTube(given);
+      const end = given.length - given.edgeDistance - given.screwSpacing;
+      const { whole } = section;
+      const outside = armStress(given, section, { position: end, sharing: whole });
+      expect(outside.tube).toBe(outside.bare);
+      expect(outside.sleeve).toBe(0);
+      const inside = armStress(given, section, { position: end - part * 0.02, sharing: whole });
+      const carried = (stress: number, { secondMomentOfArea, extremeFibre }: { secondMomentOfArea: number; extremeFibre: number }): number => (stress * secondMomentOfArea) / extremeFibre;
+      const sum = carried(inside.tube, whole.tube) + carried(inside.sleeve, whole.sleeve);
+      expect(Math.abs(sum - rootMoment(given, end - part * 0.02))).toBeLessThan(1e-9);
+      expect(inside.tube).toBeGreaterThanOrEqual(inside.bare * (1 - whole.share) * (1 - 1e-9));
     }));
   });
   test('the least wall just holds at the outer hole, and a thinner one does not', () => {
