@@ -154,6 +154,13 @@ export const mechanics = {
     year: 2011,
     published: 'World Congress on Engineering',
   },
+  'camanho-2007-open-hole': {
+    type: 'paper',
+    title: 'Open-hole tension strengths of IM7/8552 laminates with holes of 2 to 10 mm',
+    authors: 'P. P. Camanho, P. Maimí, C. G. Dávila',
+    year: 2007,
+    published: 'Composites Science and Technology 67 or Composites A 38: which of the two is not confirmed',
+  },
   'woven-plate-data-sheet': {
     type: 'data',
     title: 'Mechanical properties of carbon fibre composite, typical values of woven and unidirectional laminates',

@@ -3,3 +3,4 @@ export { requireSegments, rigidity, type ArmSegment, type Layer, type Rigidity }
 export { armBending, type ArmBending, type ArmLoad, type ArmStation } from './arm-bending.ts';
 export { armTwist, type ArmTorque } from './arm-twist.ts';
 export { tipStiffness, type TipStiffness } from './tip-stiffness.ts';
+export { tubeBuckling, type ThinTube, type TubeBuckling } from './tube-buckling.ts';

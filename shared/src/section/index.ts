@@ -7,3 +7,4 @@ export { rectangleTorsionConstant, rectangleTorsionModulus } from './rectangle-t
 export { roundEndedSection } from './round-ended-strip.ts';
 export { rectangleShearCoefficient, roundShearCoefficient } from './shear-coefficient.ts';
 export { massPerLength } from './mass-per-length.ts';
+export { tubePeakShearStress } from './tube-shear.ts';
