@@ -1,15 +1,17 @@
 import { bonds } from './bonds.ts';
+import { fasteners } from './fasteners.ts';
 import { joints } from './joints.ts';
 import { laminates } from './laminates.ts';
 import { mass } from './mass.ts';
 import { mechanics } from './mechanics.ts';
+import { rotor } from './rotor.ts';
 import { standoffs } from './standoffs.ts';
 import { trade } from './trade.ts';
 import { vibration } from './vibration.ts';
 import type { Source } from './source.ts';
 
 /** The bibliography. A key is author-year-word; a wrong key is a compile error. */
-export const sources = { ...mechanics, ...joints, ...bonds, ...standoffs, ...mass, ...trade, ...laminates, ...vibration } as const satisfies Record<string, Source>;
+export const sources = { ...mechanics, ...joints, ...bonds, ...standoffs, ...mass, ...rotor, ...fasteners, ...trade, ...laminates, ...vibration } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
 export type { Source };

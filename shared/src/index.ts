@@ -9,3 +9,6 @@ export * from './doubler/index.ts';
 export * from './standoff/index.ts';
 export * from './impact/index.ts';
 export * from './mass/index.ts';
+export * from './fastener/index.ts';
+export * from './layout/index.ts';
+export * from './rotor/index.ts';

@@ -1,5 +1,5 @@
 /** Propellers in hover and in flight, the air they work in, and what weight costs. */
-export { hover, type Hover, type HoverRotor } from './hover.ts';
+export { hoverPower, type HoverPower, type HoverRotor } from './hover-power.ts';
 export { hoverReserve, type HoverReserve, type HoverReserveInput } from './hover-reserve.ts';
 export { hoverPowerRatio } from './added-mass.ts';
 export { standardAtmosphere, STANDARD_AIR, type Air } from './atmosphere.ts';

@@ -13,7 +13,7 @@ export interface HoverRotor {
   figureOfMerit: number;
 }
 
-export interface Hover {
+export interface HoverPower {
   /** Thrust over disc area [N/m²]. */
   discLoading: number;
   /** Speed of the air through the disc [m/s]. */
@@ -34,7 +34,7 @@ export interface Hover {
  * @throws InputError when a number is out of range
  * @source leishman-2006-helicopter, ch. 2, momentum theory in hover
  */
-export function hover({ thrust, diameter, density, figureOfMerit }: HoverRotor): Hover {
+export function hoverPower({ thrust, diameter, density, figureOfMerit }: HoverRotor): HoverPower {
   requireBetween(thrust, 0, 1e9, { parameter: 'thrust', quantity: 'thrust', kind: 'force' });
   requireDiameter(diameter);
   requireDensity(density);
