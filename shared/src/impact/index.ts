@@ -1,1 +1,8 @@
-export {};
+/** Hits and drops: peak force from energy and stiffness, pulses, and the speed that a part survives. */
+export { dropFactor, fallSpeed, type Drop } from './drop.ts';
+export { movingMassImpact, type Blow, type MovingMass } from './moving-mass.ts';
+export { springsInSeries } from './springs-in-series.ts';
+export { effectiveMass, type OffCentreBlow, type Turn } from './effective-mass.ts';
+export { halfSinePeakForce, halfSineSpeedChange, sawToothSpeedChange, type ContactTime, type Pulse } from './pulse.ts';
+export { survivableSpeed, type LoadAgainstLimit } from './survivable-speed.ts';
+export { MEASURED_OVER_LINEAR, peakForceBand } from './peak-force-band.ts';
