@@ -46,9 +46,9 @@ export type Input = QuantityInput | ChoiceInput;
 export type Inputs = Readonly<Record<string, Input>>;
 
 /** The values that the pure function receives: SI numbers, and the keys of choices. */
-export type Values<I extends Inputs> = {
-  readonly [K in keyof I]: I[K] extends { choices: infer C } ? keyof C & string : number;
-};
+export type Values<I extends Inputs> = string extends keyof I
+  ? Readonly<Record<string, number | string>>
+  : { readonly [K in keyof I]: I[K] extends { choices: infer C } ? keyof C & string : number };
 
 export type VerdictLevel = 'good' | 'marginal' | 'bad';
 
@@ -172,7 +172,10 @@ export function sweep<V extends Readonly<Record<string, number | string>>, R>(
   series: readonly { label: string; of: (result: R, values: V) => number; role?: Series['role'] }[],
 ): PlotData {
   const count = over.count ?? 49;
-  const x = Array.from({ length: count }, (_, i) => over.from + ((over.to - over.from) * i) / (count - 1));
+  const marker = values[over.input] as number;
+  const even = Array.from({ length: count }, (_, i) => over.from + ((over.to - over.from) * i) / (count - 1));
+  // The reader's own value is one of the points, so that the reading there is the result itself.
+  const x = marker > over.from && marker < over.to ? [...new Set([...even, marker])].sort((a, b) => a - b) : even;
   const points = x.map((value) => {
     const at = { ...values, [over.input]: value };
     try {
@@ -189,6 +192,6 @@ export function sweep<V extends Readonly<Record<string, number | string>>, R>(
       ...(role ? { role } : {}),
       y: points.map((point) => (point ? of(point.result, point.at) : Number.NaN)),
     })),
-    marker: values[over.input] as number,
+    marker,
   };
 }
