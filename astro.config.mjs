@@ -1,0 +1,19 @@
+import mdx from '@astrojs/mdx';
+import { unified } from '@astrojs/markdown-remark';
+import preact from '@astrojs/preact';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import { openFromDisk } from './src/open-from-disk/index.ts';
+
+export default defineConfig({
+  output: 'static',
+  // Files, not folders: a folder's address needs a server to find its index.
+  build: { format: 'file', inlineStylesheets: 'never' },
+  markdown: {
+    syntaxHighlight: false,
+    processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [[rehypeKatex, { strict: 'error' }]] }),
+  },
+  integrations: [mdx(), preact(), openFromDisk()],
+  devToolbar: { enabled: false },
+});

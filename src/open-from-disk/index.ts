@@ -1,0 +1,44 @@
+import { readFile, writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { bundleFor, entryFor, scriptNeeds } from './bundle.ts';
+import { filesBelow } from './files.ts';
+import { trimFormulaFonts } from './formula-fonts.ts';
+import { relativeCss, relativeHtml } from './relative.ts';
+
+/**
+ * Makes one build work over http, under any sub-path, and opened from a folder. Browsers load neither module scripts nor
+ * absolute addresses from `file://`, so: each page gets one classic script with exactly what it shows, and every address
+ * becomes relative.
+ */
+export function openFromDisk(): AstroIntegration {
+  let root = '';
+  return {
+    name: 'open-from-disk',
+    hooks: {
+      'astro:config:setup': ({ command, injectScript, config }) => {
+        root = fileURLToPath(config.root);
+        if (command === 'dev') injectScript('page', "import '/src/open-from-disk/dev.ts';");
+      },
+      'astro:build:done': async ({ dir, logger }) => {
+        const dist = fileURLToPath(dir);
+        const pages = await Promise.all(
+          (await filesBelow(dist, '.html')).map(async (file) => ({ file, html: await readFile(dist + file, 'utf8') })),
+        );
+        const scripts = new Map<string, Promise<string>>();
+        for (const page of pages) {
+          const entry = entryFor(scriptNeeds(page.file, page.html));
+          if (!scripts.has(entry)) scripts.set(entry, bundleFor(entry, root, dist));
+          const script = `<script defer src="/${await scripts.get(entry)}"></script></head>`;
+          const html = relativeHtml(page.html.replace('</head>', script), page.file);
+          await writeFile(dist + page.file, html);
+        }
+        await trimFormulaFonts(dist, pages.map(({ html }) => html));
+        for (const file of await filesBelow(dist, '.css')) {
+          await writeFile(dist + file, relativeCss(await readFile(dist + file, 'utf8'), file));
+        }
+        logger.info(`${pages.length} pages, ${scripts.size} scripts; opens from ${dist}index.html`);
+      },
+    },
+  };
+}
