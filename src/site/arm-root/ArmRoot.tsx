@@ -31,8 +31,8 @@ function Slider({ label, value, range, text, onChange }: SliderProps) {
 
 /** The live figure of the home page: pull the tip of an arm sideways and read what the two root screws carry. */
 export default function ArmRoot() {
-  const [pull, setPull] = useState(PULL.start);
-  const [spacing, setSpacing] = useState(SPACING.start);
+  const [pull, setPull] = useState<number>(PULL.start);
+  const [spacing, setSpacing] = useState<number>(SPACING.start);
   const { inner, outer } = twoScrewRoot({ tipForce: Math.abs(pull), armLength: ARM.length, screwSpacing: spacing });
   const force = (value: number) => formatQuantity(value, 'force', { digits: 2 });
   return (
