@@ -1,6 +1,5 @@
 /** The body: a rigid top plate on standoffs, what a hit does to it, and how tall it has to be. */
 export type { Column, ColumnBeam, EndFixity } from './column.ts';
-export type { Vector } from './vector.ts';
 export { columnHeadStiffness, type HeadStiffness } from './head-stiffness.ts';
 export { roundStandoff, standoffSection, type RoundStandoff } from './round-standoff.ts';
 export { PATTERNS, patternPositions, type Pattern, type PatternName } from './pattern.ts';

@@ -1,8 +1,9 @@
 import { effectiveMass, movingMassImpact, springsInSeries } from '../impact/index.ts';
+import type { Vector } from '../mass/index.ts';
 import { requireBetween } from '../require.ts';
 import type { Column } from './column.ts';
 import { movementAt, plateOnColumns, type PlateOnColumns } from './rigid-plate.ts';
-import { requirePoint, type Vector } from './vector.ts';
+import { requirePoint } from './vector.ts';
 
 export interface NoseHit {
   columns: readonly Column[];

@@ -1,9 +1,10 @@
 import { InputError } from '../error.ts';
+import type { Vector } from '../mass/index.ts';
 import { requirePosition, type Column } from './column.ts';
 import { columnForces, type ColumnForces } from './column-forces.ts';
 import { columnHeadStiffness } from './head-stiffness.ts';
 import { solveSymmetric } from './solve.ts';
-import { add, cross, requireForce, requirePoint, type Vector } from './vector.ts';
+import { add, cross, requireForce, requirePoint } from './vector.ts';
 
 export interface LoadedPlate {
   columns: readonly Column[];

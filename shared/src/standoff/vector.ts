@@ -1,12 +1,6 @@
+import type { Vector } from '../mass/index.ts';
 import { requireBetween } from '../require.ts';
 import { requirePosition } from './column.ts';
-
-/** Forward, to the left, up. */
-export interface Vector {
-  x: number;
-  y: number;
-  z: number;
-}
 
 /** Vector product. */
 export const cross = (a: Vector, b: Vector): Vector => ({
