@@ -7,7 +7,7 @@ import { requireTubeDoubler, type TubeDoublerGiven } from './tube-doubler-given.
 
 /** Beyond one diameter from its middle a hole is taken to weaken the tube no longer. */
 const HOLE_REACH = 1;
-const STATIONS = 160;
+const STATIONS = 32;
 
 export interface TubeDoubler {
   section: DoubledTube;
@@ -58,8 +58,11 @@ export function tubeDoubler(given: TubeDoublerGiven): TubeDoubler {
   const outerHole = armStress(given, section, { position: 0, sharing: section.atHole });
   const end = sleeveEnd(given);
   const atEnd = armStress(given, section, { position: end, sharing: section.whole });
+  // Past the sleeve and the outer screw the moment only falls, so the worst place lies before.
+  const last = Math.max(end, 0);
   const along = Array.from({ length: STATIONS + 1 }, (_, i) =>
-    armStress(given, section, { position: -given.screwSpacing + ((given.armLength + given.screwSpacing) * i) / STATIONS, sharing: section.whole }));
+    armStress(given, section, { position: last - ((last + given.screwSpacing) * i) / STATIONS, sharing: section.whole }));
+  along.push(armStress(given, section, { position: 0, sharing: section.whole }));
   const reserves: Record<TubeDoubler['worst'], number> = {
     'outer hole': over(holeShare * tubeStrength, outerHole.tube),
     'sleeve end': over(tubeStrength, endStep * atEnd.bare),

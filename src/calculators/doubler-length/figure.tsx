@@ -24,8 +24,8 @@ export function Figure({ values, result, show }: FigureProps<DoublerValues, Doub
       title="Tube arm with a sleeve in its root, cut along the axis"
       description={`The sleeve runs ${show(length, 'length')} from the inner end; ${show(result.required.length, 'length')} are required. Screws ${show(screwSpacing, 'length')} apart, ${show(armLength, 'length')} to the motor.`}
       bounds={{ left, right: Math.max(armLength, needed), bottom: -outer, top: outer }}
-      height={250}
-      margin={{ left: 24, right: 40, top: 84, bottom: 88 }}
+      height={216}
+      margin={{ left: 24, right: 26, top: 78, bottom: 66 }}
       show={show}
     >
       {([1, -1] as const).map((side) => (

@@ -11,23 +11,26 @@ export const plots: readonly Plot<DoublerValues, DoublerResult>[] = [
   {
     id: 'stress',
     title: 'Stress along the arm',
-    caption: 'The sleeve takes load off the tube behind its end; past it the tube is on its own and must stay below the limit.',
+    caption: 'The sleeve takes load off the tube behind its end; past it the tube is on its own. The steps are the screw holes, where less section is left and less stress allowed.',
     x: { label: 'From the outer screw', quantity: 'length' },
     y: { label: 'Outer-fibre stress', quantity: 'stress' },
     data: (values, { section, end }) => {
-      const span = values.armLength + values.screwSpacing;
-      const even = Array.from({ length: POINTS }, (_, i) => -values.screwSpacing + (span * i) / (POINTS - 1));
-      const x = [...even, ...(end > -values.screwSpacing ? [end] : [])].sort((a, b) => a - b);
-      const stresses = x.map((position) => armStress(values, section, { position, sharing: section.whole }));
+      const { screwSpacing, armLength, holeDiameter } = values;
+      const even = Array.from({ length: POINTS }, (_, i) => -screwSpacing + ((armLength + screwSpacing) * i) / (POINTS - 1));
+      const holes = [-screwSpacing, 0];
+      const inHole = (x: number): boolean => holes.some((hole) => Math.abs(x - hole) < holeDiameter / 2);
+      const edges = holes.flatMap((hole) => [-1.001, -0.999, 0, 0.999, 1.001].map((part) => hole + (part * holeDiameter) / 2));
+      const x = [...even, ...edges, end].filter((at) => at >= -screwSpacing && at <= armLength).sort((a, b) => a - b);
+      const stresses = x.map((position) => armStress(values, section, { position, sharing: inHole(position) ? section.atHole : section.whole }));
       return {
         x,
         series: [
           { label: 'Tube with sleeve', role: 'main', y: stresses.map(({ tube }) => tube) },
           { label: 'Sleeve', role: 'second', y: stresses.map(({ sleeve }) => sleeve) },
           { label: 'Tube without', role: 'comparison', y: stresses.map(({ bare }) => bare) },
-          { label: 'Tube allowable', role: 'limit', y: x.map(() => values.tubeStrength) },
+          { label: 'Tube allowable', role: 'limit', y: x.map((at) => (inHole(at) ? values.holeShare : 1) * values.tubeStrength) },
         ],
-        stations: [{ x: 0, label: 'outer screw' }, ...(end > -values.screwSpacing ? [{ x: end, label: 'sleeve end' }] : [])],
+        stations: [{ x: 0, label: 'outer screw' }, ...(end > -screwSpacing ? [{ x: end, label: 'sleeve end' }] : [])],
       };
     },
   },
@@ -40,7 +43,7 @@ export const plots: readonly Plot<DoublerValues, DoublerResult>[] = [
     data: (values, { required }) => {
       const whole = values.edgeDistance + values.screwSpacing + values.armLength;
       const from = Math.max(values.taper, values.edgeDistance);
-      const data = sweep(values, tubeDoubler, { input: 'length', from, to: Math.max(whole * 0.999, from + 1e-6) }, [
+      const data = sweep(values, tubeDoubler, { input: 'length', from, to: Math.max(whole * 0.999, from + 1e-6), count: 41 }, [
         { label: 'With sleeve', role: 'main', of: ({ reserve }) => (reserve > LARGEST_RESERVE ? Number.NaN : reserve) },
         { label: 'Breaks below', role: 'limit', of: () => 1 },
       ]);
