@@ -1,0 +1,40 @@
+import type { ChoiceInput } from './declaration.ts';
+import type { CalculatorState } from './state.ts';
+
+interface Props {
+  id: string;
+  name: string;
+  input: ChoiceInput;
+  state: CalculatorState;
+}
+
+/** One row with a choice of a few named things. */
+export function ChoiceField({ id, name, input, state }: Props) {
+  const problem = state.problems[name];
+  return (
+    <div class={problem ? 'field choice wrong' : 'field choice'}>
+      <label for={id}>{input.label}</label>
+      <select
+        id={id}
+        autocomplete="off"
+        aria-invalid={problem ? 'true' : undefined}
+        aria-describedby={[problem && `${id}-problem`, `${id}-help`].filter(Boolean).join(' ')}
+        onChange={(event) => state.set(name, event.currentTarget.value)}
+      >
+        {Object.entries(input.choices).map(([key, text]) => (
+          <option key={key} value={key} selected={key === state.values[name]}>
+            {text}
+          </option>
+        ))}
+      </select>
+      {problem && (
+        <p class="problem" id={`${id}-problem`}>
+          {problem}
+        </p>
+      )}
+      <p class="help always" id={`${id}-help`}>
+        {input.help}
+      </p>
+    </div>
+  );
+}

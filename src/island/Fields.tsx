@@ -1,0 +1,45 @@
+import type { UnitChoice } from '@frameworthy/shared/quantity';
+import type { Input, Show } from './declaration.ts';
+import { ChoiceField } from './ChoiceField.tsx';
+import { QuantityField } from './QuantityField.tsx';
+import type { CalculatorState } from './state.ts';
+import { isQuantity } from './values.ts';
+
+interface Props {
+  id: string;
+  state: CalculatorState;
+  units: UnitChoice;
+  show: Show;
+}
+
+/** Inputs that follow each other under one heading. */
+function groups(inputs: readonly [string, Input][]): { name: string | undefined; inputs: [string, Input][] }[] {
+  const found: { name: string | undefined; inputs: [string, Input][] }[] = [];
+  for (const entry of inputs) {
+    const last = found.at(-1);
+    if (last && last.name === entry[1].group) last.inputs.push(entry);
+    else found.push({ name: entry[1].group, inputs: [entry] });
+  }
+  return found;
+}
+
+/** All inputs of a calculator, as a ruled table. */
+export function Fields({ id, state, units, show }: Props) {
+  return (
+    <form class="fields" aria-label="Your values" onSubmit={(event) => event.preventDefault()}>
+      {groups(state.inputs).map((group) => (
+        <fieldset key={group.name ?? ''}>
+          <legend>{group.name ?? 'Your values'}</legend>
+          {group.inputs.map(([name, input]) => {
+            const field = `${id}-${name}`;
+            return isQuantity(input) ? (
+              <QuantityField key={name} id={field} {...{ name, input, state, units, show }} />
+            ) : (
+              <ChoiceField key={name} id={field} {...{ name, input, state }} />
+            );
+          })}
+        </fieldset>
+      ))}
+    </form>
+  );
+}
