@@ -22,8 +22,8 @@ export function TwoScrewRootFigure({ values, result, show }: FigureProps<RootVal
       title="Arm root from above"
       description={`Tube ${show(D, 'length')} across, screws ${show(s, 'length')} apart. The inner screw pushes with ${show(inner, 'force')}, the outer one the other way with ${show(outer, 'force')}.`}
       bounds={{ left: end, right: cut + 0.006, bottom: -half, top: half }}
-      height={270}
-      margin={{ left: 40, right: 66, top: 74, bottom: 92 }}
+      height={290}
+      margin={{ left: 40, right: 66, top: 74, bottom: 108 }}
       show={show}
     >
       <Outline points={[{ x: cut, y: half }, { x: end, y: half }, { x: end, y: -half }, { x: cut, y: -half }]} open fill="shade" />
@@ -46,9 +46,9 @@ export function TwoScrewRootFigure({ values, result, show }: FigureProps<RootVal
       <ForceArrow at={{ x: 0, y: 0 }} direction={DOWN} length={arrow(outer)} label={show(outer, 'force')} />
       <ForceArrow at={{ x: -s, y: 0 }} direction={UP} length={arrow(inner)} label={show(inner, 'force')} />
       <ForceArrow at={{ x: cut, y: 0 }} direction={UP} length={arrow(values.horizontalForce)} label={show(values.horizontalForce, 'force')} />
-      <Label at={{ x: cut, y: 0 }} dx={8} dy={-14} text={`motor at ${show(armLength, 'length')}`} align="middle" tone="quiet" />
-      <DimensionLine from={{ x: end, y: -half }} to={{ x: -s, y: -half }} offset={-44} label={show(e, 'length')} />
-      <DimensionLine from={{ x: -s, y: -half }} to={{ x: 0, y: -half }} offset={-44} label={show(s, 'length')} />
+      <Label at={{ x: cut, y: -half }} dx={0} dy={-16} text={`motor at ${show(armLength, 'length')}`} align="middle" tone="quiet" />
+      <DimensionLine from={{ x: end, y: -half }} to={{ x: -s, y: -half }} offset={-78} label={show(e, 'length')} />
+      <DimensionLine from={{ x: -s, y: -half }} to={{ x: 0, y: -half }} offset={-78} label={show(s, 'length')} />
       <DimensionLine from={{ x: end, y: -half }} to={{ x: end, y: half }} offset={22} label={show(D, 'length')} />
     </Drawing>
   );
