@@ -1,1 +1,24 @@
-export {};
+/** Where mass sits and what it does: bodies, assemblies, tensors, how they are measured, and how a craft turns and hovers. */
+export { angularAcceleration, agility, type Agility } from './angular-acceleration.ts';
+export { boxBody, type Box } from './box.ts';
+export { cylinderBody, type Cylinder } from './cylinder.ts';
+export { discBody, pointBody, rodBody } from './thin-bodies.ts';
+export { plateBody, type Plate } from './plate.ts';
+export { polygonMoments, type AreaMoments, type Corner } from './polygon.ts';
+export { circleMoments, halfDiscMoments } from './disc-area.ts';
+export { subtractAreas, transferAreaMoment } from './area-transfer.ts';
+export type { Body, Placed } from './body.ts';
+export { massProperties, type MassProperties } from './assembly.ts';
+export { addInertia, inertiaMatrix, pointInertia, type InertiaTensor } from './inertia-tensor.ts';
+export { inertiaAboutCentre, inertiaAboutPoint } from './parallel-axes.ts';
+export { rotateInertia, rotationMatrix, type Orientation } from './rotation.ts';
+export { principalAxes, type PrincipalAxis } from './principal-axes.ts';
+export { triangleInequality } from './triangle-inequality.ts';
+export { inertiaFromPivot, inertiaFromTwist, inertiaOnPlatform, pivotPeriod, radiusOfGyration } from './pendulum.ts';
+export { fourMotors, thrustMoment, type Motor, type Reaction } from './motor.ts';
+export { hoverSplit, type HoverSplit } from './hover-split.ts';
+export { craftParts, type Craft } from './craft.ts';
+export { placedBattery, type Battery, type Lie, type Side } from './battery.ts';
+export { comparePlacements, placement, type Placement, type PlacementInput } from './placement.ts';
+export { costOfGrams, type AddedGrams, type Cost } from './added-grams.ts';
+export type { Vector } from './vector.ts';
