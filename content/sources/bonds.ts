@@ -15,7 +15,8 @@ export const bonds = {
     authors: 'L. J. Hart-Smith',
     year: 1973,
     published: 'National Aeronautics and Space Administration',
-    errata: 'Only the opening pages could be read. The plateau formula is recalled; the two relations for a finite overlap were read in a university script after ECSS.',
+    errata:
+      'Only the opening pages could be read. The plateau formula is recalled; the two relations for a finite overlap were read in a university script after ECSS.',
   },
   'pugno-2003-tubular': {
     type: 'paper',
@@ -26,7 +27,8 @@ export const bonds = {
   },
   'astm-2010-d1002': {
     type: 'standard',
-    title: 'Apparent Shear Strength of Single-Lap-Joint Adhesively Bonded Metal Specimens by Tension Loading, ASTM D1002',
+    title:
+      'Apparent Shear Strength of Single-Lap-Joint Adhesively Bonded Metal Specimens by Tension Loading, ASTM D1002',
     year: 2010,
     published: 'ASTM International; read in the summaries of two test houses',
   },
@@ -38,7 +40,8 @@ export const bonds = {
   },
   'rzadkowski-2021-tubes': {
     type: 'paper',
-    title: 'Bonded joints of composite tubes and metal inserts, with the gap held by glass beads or by mechanical centring',
+    title:
+      'Bonded joints of composite tubes and metal inserts, with the gap held by glass beads or by mechanical centring',
     authors: 'Rządkowski',
     year: 2021,
     published: 'Materials 14, 1977; title given by its subject',

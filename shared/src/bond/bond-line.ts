@@ -24,10 +24,21 @@ export const USUAL_BOND_LINE = { thinnest: 0.1e-3, thickest: 0.3e-3 } as const;
 export function bondLineWarnings(thickness: number): Warning[] {
   requireLength(thickness, { parameter: 'bondLine', quantity: 'bond-line thickness' });
   if (thickness < BEST_BOND_LINE.thinnest * (1 - 1e-9)) {
-    return [{ code: 'bond-line-starved', message: 'The gap is so small that the adhesive will be wiped off as the sleeve goes in.' }];
+    return [
+      {
+        code: 'bond-line-starved',
+        message: 'The gap is so small that the adhesive will be wiped off as the sleeve goes in.',
+      },
+    ];
   }
   if (thickness > USUAL_BOND_LINE.thickest * (1 + 1e-9)) {
-    return [{ code: 'bond-line-thick', message: 'The gap is wider than usual: thick bond lines hold voids and bend the parts, so strength falls although the peak worked out here does too.' }];
+    return [
+      {
+        code: 'bond-line-thick',
+        message:
+          'The gap is wider than usual: thick bond lines hold voids and bend the parts, so strength falls although the peak worked out here does too.',
+      },
+    ];
   }
   return [];
 }

@@ -43,7 +43,11 @@ function rootBelow(top: number, rising: (x: number) => number): number {
  */
 export function balancedDoubleLapStrength({ adhesive, stiffness, overlap }: BalancedDoubleLap): PlasticLap {
   requireDuctile(adhesive);
-  requireBetween(stiffness, 1e-3, 1e15, { parameter: 'stiffness', quantity: 'stiffness of the inner sheet', kind: 'stiffness' });
+  requireBetween(stiffness, 1e-3, 1e15, {
+    parameter: 'stiffness',
+    quantity: 'stiffness of the inner sheet',
+    kind: 'stiffness',
+  });
   requireLength(overlap, { parameter: 'overlap', quantity: 'overlap' });
   const { shearModulus, thickness, yieldShear, plasticRatio } = adhesive;
   const lambda = Math.sqrt((4 * shearModulus) / (thickness * stiffness));
@@ -51,7 +55,8 @@ export function balancedDoubleLapStrength({ adhesive, stiffness, overlap }: Bala
   if ((lambda * half) ** 2 / 2 <= plasticRatio) {
     return { strength: 2 * yieldShear * overlap, plasticLength: half, yieldedThrough: true };
   }
-  const strain = (length: number): number => (lambda * length) ** 2 / 2 + lambda * length * Math.tanh(lambda * (half - length));
+  const strain = (length: number): number =>
+    (lambda * length) ** 2 / 2 + lambda * length * Math.tanh(lambda * (half - length));
   const plasticLength = rootBelow(half, (length) => strain(length) - plasticRatio);
   const elastic = (2 / lambda) * Math.tanh(lambda * (half - plasticLength));
   return { strength: 2 * yieldShear * (2 * plasticLength + elastic), plasticLength, yieldedThrough: false };

@@ -13,7 +13,11 @@ export function requireDuctile({ shearModulus, thickness, yieldShear, plasticRat
   requireModulus(shearModulus, { parameter: 'shearModulus', quantity: 'adhesive shear modulus' });
   requireLength(thickness, { parameter: 'bondLine', quantity: 'bond-line thickness' });
   requireStrength(yieldShear, { parameter: 'strength', quantity: 'adhesive shear strength' });
-  requireBetween(plasticRatio, 0, 1000, { parameter: 'plasticRatio', quantity: 'plastic over elastic strain', kind: 'ratio' });
+  requireBetween(plasticRatio, 0, 1000, {
+    parameter: 'plasticRatio',
+    quantity: 'plastic over elastic strain',
+    kind: 'ratio',
+  });
 }
 
 export interface DoubleLapStiffness {
@@ -24,7 +28,11 @@ export interface DoubleLapStiffness {
 }
 
 function requireStiffness({ inner, outer }: DoubleLapStiffness): void {
-  requireBetween(inner, 1e-3, 1e15, { parameter: 'inner', quantity: 'stiffness of the inner sheet', kind: 'stiffness' });
+  requireBetween(inner, 1e-3, 1e15, {
+    parameter: 'inner',
+    quantity: 'stiffness of the inner sheet',
+    kind: 'stiffness',
+  });
   requireBetween(outer, 1e-3, 1e15, { parameter: 'outer', quantity: 'stiffness of an outer sheet', kind: 'stiffness' });
 }
 
@@ -37,7 +45,13 @@ function requireStiffness({ inner, outer }: DoubleLapStiffness): void {
  * @throws InputError for values that are not physical
  * @source hart-smith-1973-doublelap, plateau of the double lap
  */
-export function doubleLapPlateau({ adhesive, stiffness }: { adhesive: DuctileAdhesive; stiffness: DoubleLapStiffness }): number {
+export function doubleLapPlateau({
+  adhesive,
+  stiffness,
+}: {
+  adhesive: DuctileAdhesive;
+  stiffness: DoubleLapStiffness;
+}): number {
   requireDuctile(adhesive);
   requireStiffness(stiffness);
   const { shearModulus, thickness, yieldShear, plasticRatio } = adhesive;
@@ -60,8 +74,18 @@ export function doubleLapPlateau({ adhesive, stiffness }: { adhesive: DuctileAdh
  * N² ∝ h τp (γe/2 + γp). Put the elastic triangle τ²h/(2G) in its place and solve for τ. The plateau of the double lap
  * is the same statement.
  */
-export function equivalentElasticShear({ yieldShear, plasticRatio }: { yieldShear: number; plasticRatio: number }): number {
+export function equivalentElasticShear({
+  yieldShear,
+  plasticRatio,
+}: {
+  yieldShear: number;
+  plasticRatio: number;
+}): number {
   requireStrength(yieldShear, { parameter: 'strength', quantity: 'adhesive shear strength' });
-  requireBetween(plasticRatio, 0, 1000, { parameter: 'plasticRatio', quantity: 'plastic over elastic strain', kind: 'ratio' });
+  requireBetween(plasticRatio, 0, 1000, {
+    parameter: 'plasticRatio',
+    quantity: 'plastic over elastic strain',
+    kind: 'ratio',
+  });
   return yieldShear * Math.sqrt(1 + 2 * plasticRatio);
 }

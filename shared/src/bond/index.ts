@@ -3,7 +3,12 @@ export { singleLap, type Adherend, type AdhesiveLayer, type LapGiven, type LapSh
 export { doubleLap, type DoubleLapGiven } from './double-lap.ts';
 export { usefulOverlap } from './useful-overlap.ts';
 export { bendingLapPeakShear, edgeMoment, type BalancedLapGiven, type EdgeMoment } from './goland-reissner.ts';
-export { doubleLapPlateau, equivalentElasticShear, type DoubleLapStiffness, type DuctileAdhesive } from './elastic-plastic.ts';
+export {
+  doubleLapPlateau,
+  equivalentElasticShear,
+  type DoubleLapStiffness,
+  type DuctileAdhesive,
+} from './elastic-plastic.ts';
 export { balancedDoubleLapStrength, type BalancedDoubleLap, type PlasticLap } from './elastic-plastic-overlap.ts';
 export { sleeveBondArea, sleeveGeometry, type SleeveGeometry, type SleeveInTube } from './sleeve-geometry.ts';
 export { sleeveBond, type SleeveBond, type SleeveBondGiven, type SleeveLoad } from './sleeve-bond.ts';

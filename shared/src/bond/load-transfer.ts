@@ -44,7 +44,13 @@ export interface Transfer {
  * @derivation With $N_1' = -q$, $N_2' = q$ and $q = k(u_2-u_1)$, each $u_i' = N_i/S_i$, differentiate twice. The
  * solution is written in two decaying exponentials, so that a long overlap does not overflow.
  */
-export function loadTransfer({ load, overlap, firstStiffness, secondStiffness, layerStiffness }: TransferGiven): Transfer {
+export function loadTransfer({
+  load,
+  overlap,
+  firstStiffness,
+  secondStiffness,
+  layerStiffness,
+}: TransferGiven): Transfer {
   const lambda = Math.sqrt(layerStiffness * (1 / firstStiffness + 1 / secondStiffness));
   const jointNumber = lambda * overlap;
   const fade = Math.exp(-jointNumber);
@@ -55,7 +61,17 @@ export function loadTransfer({ load, overlap, firstStiffness, secondStiffness, l
   const fromEnd = (second + first * fade) / closing;
   const atStart = fromStart + fromEnd * fade;
   const atEnd = fromEnd + fromStart * fade;
-  return { lambda, jointNumber, overlap, atStart, atEnd, peak: Math.max(atStart, atEnd), mean: load / overlap, fromStart, fromEnd };
+  return {
+    lambda,
+    jointNumber,
+    overlap,
+    atStart,
+    atEnd,
+    peak: Math.max(atStart, atEnd),
+    mean: load / overlap,
+    fromStart,
+    fromEnd,
+  };
 }
 
 /**

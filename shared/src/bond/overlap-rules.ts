@@ -12,7 +12,13 @@ const TIMES_THICKNESS = { 'double lap': 30, 'single lap': 80 } as const;
  * @throws InputError when the thickness is not a physical length
  * @source mil-2002-hdbk17, vol. 3 ch. 12, rules D-11 and D-13
  */
-export function overlapByRule({ thickness, joint }: { thickness: number; joint: keyof typeof TIMES_THICKNESS }): number {
+export function overlapByRule({
+  thickness,
+  joint,
+}: {
+  thickness: number;
+  joint: keyof typeof TIMES_THICKNESS;
+}): number {
   requireLength(thickness, { parameter: 'thickness', quantity: 'adherend thickness' });
   return TIMES_THICKNESS[joint] * thickness;
 }

@@ -21,10 +21,28 @@ export interface SleeveBondGiven extends SleeveInTube {
 }
 
 /** What stands for stiffness, layer and bond in each kind of load. `arm` turns transfer per length into shear stress. */
-const KINDS: Record<SleeveLoad, { kind: QuantityKind; property: (section: SleeveGeometry['tube']) => number; layer: (r: number) => number; arm: (r: number) => number }> = {
+const KINDS: Record<
+  SleeveLoad,
+  {
+    kind: QuantityKind;
+    property: (section: SleeveGeometry['tube']) => number;
+    layer: (r: number) => number;
+    arm: (r: number) => number;
+  }
+> = {
   axial: { kind: 'force', property: (s) => s.area, layer: (r) => 2 * Math.PI * r, arm: (r) => 2 * Math.PI * r },
-  torque: { kind: 'moment', property: (s) => s.torsionConstant, layer: (r) => 2 * Math.PI * r ** 3, arm: (r) => 2 * Math.PI * r ** 2 },
-  bending: { kind: 'moment', property: (s) => s.vertical.secondMomentOfArea, layer: (r) => Math.PI * r ** 3, arm: (r) => Math.PI * r ** 2 },
+  torque: {
+    kind: 'moment',
+    property: (s) => s.torsionConstant,
+    layer: (r) => 2 * Math.PI * r ** 3,
+    arm: (r) => 2 * Math.PI * r ** 2,
+  },
+  bending: {
+    kind: 'moment',
+    property: (s) => s.vertical.secondMomentOfArea,
+    layer: (r) => Math.PI * r ** 3,
+    arm: (r) => Math.PI * r ** 2,
+  },
 };
 
 export interface SleeveBond extends LapShear {
@@ -47,7 +65,15 @@ export interface SleeveBond extends LapShear {
  * the relative movement at r. In bending τ = (G/h) r sinθ times the relative rotation; integrating τ r sinθ round the
  * ring gives πr³G/h for the moment per rotation, and πr² times the highest τ.
  */
-export function sleeveBond({ kind, load, overlap, tubeModulus, sleeveModulus, shearModulus, ...parts }: SleeveBondGiven): SleeveBond {
+export function sleeveBond({
+  kind,
+  load,
+  overlap,
+  tubeModulus,
+  sleeveModulus,
+  shearModulus,
+  ...parts
+}: SleeveBondGiven): SleeveBond {
   const { property, layer, arm, kind: quantity } = KINDS[kind];
   requireLoad(load, { parameter: 'load', quantity: 'load on the joint', kind: quantity });
   requireLength(overlap, { parameter: 'overlap', quantity: 'overlap' });

@@ -40,12 +40,27 @@ export function sleeveGeometry({ tubeOutside, tubeInside, sleeveOutside, sleeveW
   requireLength(sleeveOutside, { parameter: 'sleeveOutside', quantity: 'sleeve outside diameter' });
   requireLength(sleeveWall, { parameter: 'sleeveWall', quantity: 'sleeve wall' });
   const length = 'length' as const;
-  requireBelow(tubeInside, tubeOutside - 2e-7, 'must be smaller than the outside diameter', { parameter: 'tubeInside', quantity: 'tube bore', kind: length });
+  requireBelow(tubeInside, tubeOutside - 2e-7, 'must be smaller than the outside diameter', {
+    parameter: 'tubeInside',
+    quantity: 'tube bore',
+    kind: length,
+  });
   const bondLine = (tubeInside - sleeveOutside) / 2;
   if (bondLine < 1e-7) {
-    throw new InputError({ parameter: 'sleeveOutside', quantity: 'sleeve outside diameter', value: sleeveOutside, rule: 'must leave a gap for adhesive in the bore', limit: tubeInside, kind: length });
+    throw new InputError({
+      parameter: 'sleeveOutside',
+      quantity: 'sleeve outside diameter',
+      value: sleeveOutside,
+      rule: 'must leave a gap for adhesive in the bore',
+      limit: tubeInside,
+      kind: length,
+    });
   }
-  requireBelow(sleeveWall, sleeveOutside / 2, 'must be smaller than the radius of the sleeve', { parameter: 'sleeveWall', quantity: 'sleeve wall', kind: length });
+  requireBelow(sleeveWall, sleeveOutside / 2, 'must be smaller than the radius of the sleeve', {
+    parameter: 'sleeveWall',
+    quantity: 'sleeve wall',
+    kind: length,
+  });
   const tubeWall = (tubeOutside - tubeInside) / 2;
   return {
     tube: roundTubeSection({ outerDiameter: tubeOutside, wall: tubeWall }),

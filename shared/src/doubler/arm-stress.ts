@@ -4,7 +4,8 @@ import { rootMoment } from './root-moment.ts';
 import type { TubeDoublerGiven } from './tube-doubler-given.ts';
 
 /** Where the sleeve ends, from the outer screw [m]. Behind the screw it is negative. */
-export const sleeveEnd = ({ length, edgeDistance, screwSpacing }: TubeDoublerGiven): number => length - edgeDistance - screwSpacing;
+export const sleeveEnd = ({ length, edgeDistance, screwSpacing }: TubeDoublerGiven): number =>
+  length - edgeDistance - screwSpacing;
 
 export interface ArmStress {
   /** Outer-fibre stress of the tube without a sleeve [Pa]. */
@@ -26,7 +27,11 @@ export interface ArmStress {
  * @throws InputError for values that are not physical
  * @derivation The sleeve carries its share s times the part s_x that the bond has handed over; the tube the rest.
  */
-export function armStress(given: TubeDoublerGiven, tube: DoubledTube, { position, sharing }: { position: number; sharing: Sharing }): ArmStress {
+export function armStress(
+  given: TubeDoublerGiven,
+  tube: DoubledTube,
+  { position, sharing }: { position: number; sharing: Sharing },
+): ArmStress {
   const moment = rootMoment(given, position);
   const reached = shareReached({ lambda: tube.lambda, taper: given.taper, distance: sleeveEnd(given) - position });
   const perMoment = sharing.tube.extremeFibre / sharing.tube.secondMomentOfArea;

@@ -18,7 +18,8 @@ import type { TubeDoublerGiven } from './tube-doubler-given.ts';
  */
 export function sleeveEndBondShear(given: TubeDoublerGiven, { lambda, whole, geometry }: DoubledTube): number {
   const moment = rootMoment(given, sleeveEnd(given));
-  const stiffness = given.tubeModulus * whole.tube.secondMomentOfArea + given.sleeveModulus * whole.sleeve.secondMomentOfArea;
+  const stiffness =
+    given.tubeModulus * whole.tube.secondMomentOfArea + given.sleeveModulus * whole.sleeve.secondMomentOfArea;
   const sleeveStress = (given.sleeveModulus * moment * geometry.bondRadius) / stiffness;
   return taperFactor({ lambda, taper: given.taper }) * lambda * sleeveStress * given.sleeveWall;
 }

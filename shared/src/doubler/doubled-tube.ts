@@ -44,7 +44,14 @@ export interface DoubledTube {
  * @derivation Equal curvature: moments in the ratio of EI. The rate is that of a lap of two strips, tube wall and
  * sleeve wall, at the extreme fibre.
  */
-export function doubledTube({ tubeModulus, sleeveModulus, shearModulus, holeDiameter, plane, ...parts }: DoubledTubeGiven): DoubledTube {
+export function doubledTube({
+  tubeModulus,
+  sleeveModulus,
+  shearModulus,
+  holeDiameter,
+  plane,
+  ...parts
+}: DoubledTubeGiven): DoubledTube {
   requireModulus(tubeModulus, { parameter: 'tubeModulus', quantity: 'modulus of the tube' });
   requireModulus(sleeveModulus, { parameter: 'sleeveModulus', quantity: 'modulus of the sleeve' });
   requireModulus(shearModulus, { parameter: 'shearModulus', quantity: 'adhesive shear modulus' });
@@ -60,6 +67,8 @@ export function doubledTube({ tubeModulus, sleeveModulus, shearModulus, holeDiam
     geometry,
     whole: sharing(geometry.tube[plane], geometry.sleeve[plane]),
     atHole: sharing(drilled(parts.tubeOutside, tubeWall), drilled(parts.sleeveOutside, parts.sleeveWall)),
-    lambda: Math.sqrt((shearModulus / bondLine) * (1 / (tubeModulus * tubeWall) + 1 / (sleeveModulus * parts.sleeveWall))),
+    lambda: Math.sqrt(
+      (shearModulus / bondLine) * (1 / (tubeModulus * tubeWall) + 1 / (sleeveModulus * parts.sleeveWall)),
+    ),
   };
 }

@@ -31,7 +31,14 @@ export interface LayeredSection {
  * @source gere-2004-mechanics, section 6.2, composite beams
  */
 export function layeredSection({ layers, moment }: { layers: readonly Layer[]; moment: number }): LayeredSection {
-  if (layers.length === 0) throw new InputError({ parameter: 'layers', quantity: 'number of layers', value: 0, rule: 'must be at least one', kind: 'count' });
+  if (layers.length === 0)
+    throw new InputError({
+      parameter: 'layers',
+      quantity: 'number of layers',
+      value: 0,
+      rule: 'must be at least one',
+      kind: 'count',
+    });
   requireFinite(moment, { parameter: 'moment', quantity: 'bending moment', kind: 'moment' });
   let depth = 0;
   const placed = layers.map(({ modulus, width, thickness }) => {
@@ -40,11 +47,28 @@ export function layeredSection({ layers, moment }: { layers: readonly Layer[]; m
     requireLength(thickness, { parameter: 'thickness', quantity: 'thickness of a layer' });
     const top = depth;
     depth += thickness;
-    return { modulus, top, bottom: depth, middle: top + thickness / 2, stretch: modulus * width * thickness, thickness };
+    return {
+      modulus,
+      top,
+      bottom: depth,
+      middle: top + thickness / 2,
+      stretch: modulus * width * thickness,
+      thickness,
+    };
   });
   const total = placed.reduce((sum, { stretch }) => sum + stretch, 0);
   const neutralAxis = placed.reduce((sum, { stretch, middle }) => sum + stretch * middle, 0) / total;
-  const bendingStiffness = placed.reduce((sum, { stretch, thickness, middle }) => sum + stretch * (thickness ** 2 / 12 + (middle - neutralAxis) ** 2), 0);
+  const bendingStiffness = placed.reduce(
+    (sum, { stretch, thickness, middle }) => sum + stretch * (thickness ** 2 / 12 + (middle - neutralAxis) ** 2),
+    0,
+  );
   const stress = (modulus: number, y: number): number => (moment * modulus * (y - neutralAxis)) / bendingStiffness;
-  return { neutralAxis, bendingStiffness, stresses: placed.map(({ modulus, top, bottom }) => ({ top: stress(modulus, top), bottom: stress(modulus, bottom) })) };
+  return {
+    neutralAxis,
+    bendingStiffness,
+    stresses: placed.map(({ modulus, top, bottom }) => ({
+      top: stress(modulus, top),
+      bottom: stress(modulus, bottom),
+    })),
+  };
 }

@@ -23,7 +23,10 @@ function holds(given: TubeDoublerGiven): boolean {
     section,
     { position: 0, sharing: section.atHole },
   );
-  return bare <= given.holeShare * given.tubeStrength || (tube <= given.holeShare * given.tubeStrength && sleeve <= given.holeShare * given.sleeveStrength);
+  return (
+    bare <= given.holeShare * given.tubeStrength ||
+    (tube <= given.holeShare * given.tubeStrength && sleeve <= given.holeShare * given.sleeveStrength)
+  );
 }
 
 /**
@@ -52,5 +55,10 @@ export function leastSleeveWall(given: TubeDoublerGiven): LeastWall {
     else low = middle;
   }
   const { required, section } = tubeDoubler(withWall(high));
-  return { wall: high, length: required.length, mass: given.sleeveDensity * section.geometry.sleeve.area * Math.max(required.length - given.taper / 2, 0), enough };
+  return {
+    wall: high,
+    length: required.length,
+    mass: given.sleeveDensity * section.geometry.sleeve.area * Math.max(required.length - given.taper / 2, 0),
+    enough,
+  };
 }

@@ -42,7 +42,11 @@ export interface RequiredLength {
 export function requiredLength(given: RequiredLengthGiven): RequiredLength {
   requireArm(given);
   const { bare, allowable, endStep, edgeDistance, holeReach, leadIn, tipForce, armLength, screwSpacing } = given;
-  requirePositive(bare.secondMomentOfArea, { parameter: 'bare', quantity: 'second moment of area', kind: 'secondMomentOfArea' });
+  requirePositive(bare.secondMomentOfArea, {
+    parameter: 'bare',
+    quantity: 'second moment of area',
+    kind: 'secondMomentOfArea',
+  });
   requireLength(bare.extremeFibre, { parameter: 'bare', quantity: 'distance of the extreme fibre' });
   requireStrength(allowable, { parameter: 'tubeStrength', quantity: 'allowable stress' });
   requireBetween(endStep, 1, 10, { parameter: 'endStep', quantity: 'end-step factor', kind: 'ratio' });
@@ -53,5 +57,10 @@ export function requiredLength(given: RequiredLengthGiven): RequiredLength {
   const bareEnough = tipForce * armLength <= bearable ? 0 : armLength - bearable / tipForce;
   const ledIn = holeReach + leadIn;
   const pastScrew = Math.max(bareEnough, ledIn);
-  return { bareEnough, pastScrew, length: edgeDistance + screwSpacing + pastScrew, governs: bareEnough > ledIn ? 'bare arm' : 'lead-in' };
+  return {
+    bareEnough,
+    pastScrew,
+    length: edgeDistance + screwSpacing + pastScrew,
+    governs: bareEnough > ledIn ? 'bare arm' : 'lead-in',
+  };
 }

@@ -35,15 +35,41 @@ export function requireTubeDoubler(given: TubeDoublerGiven): void {
   requireLength(length, { parameter: 'length', quantity: 'sleeve length' });
   requireStrength(given.tubeStrength, { parameter: 'tubeStrength', quantity: 'allowable stress of the tube' });
   requireStrength(given.sleeveStrength, { parameter: 'sleeveStrength', quantity: 'allowable stress of the sleeve' });
-  requireBetween(given.holeShare, 0.01, 1, { parameter: 'holeShare', quantity: 'strength kept beside a hole', kind: 'percent' });
-  requireBetween(given.squareEndFactor, 1, 10, { parameter: 'squareEndFactor', quantity: 'end-step factor', kind: 'ratio' });
-  requireBetween(given.sleeveDensity, 1, 1e5, { parameter: 'sleeveDensity', quantity: 'sleeve density', kind: 'density' });
+  requireBetween(given.holeShare, 0.01, 1, {
+    parameter: 'holeShare',
+    quantity: 'strength kept beside a hole',
+    kind: 'percent',
+  });
+  requireBetween(given.squareEndFactor, 1, 10, {
+    parameter: 'squareEndFactor',
+    quantity: 'end-step factor',
+    kind: 'ratio',
+  });
+  requireBetween(given.sleeveDensity, 1, 1e5, {
+    parameter: 'sleeveDensity',
+    quantity: 'sleeve density',
+    kind: 'density',
+  });
   requireBetween(taper, 0, 100, { parameter: 'taper', quantity: 'taper length', kind: 'length' });
   const whole = edgeDistance + screwSpacing + armLength;
   if (length > whole) {
-    throw new InputError({ parameter: 'length', quantity: 'sleeve length', value: length, rule: 'must not pass the motor axis', limit: whole, kind: 'length' });
+    throw new InputError({
+      parameter: 'length',
+      quantity: 'sleeve length',
+      value: length,
+      rule: 'must not pass the motor axis',
+      limit: whole,
+      kind: 'length',
+    });
   }
   if (taper > length) {
-    throw new InputError({ parameter: 'taper', quantity: 'taper length', value: taper, rule: 'must not be longer than the sleeve', limit: length, kind: 'length' });
+    throw new InputError({
+      parameter: 'taper',
+      quantity: 'taper length',
+      value: taper,
+      rule: 'must not be longer than the sleeve',
+      limit: length,
+      kind: 'length',
+    });
   }
 }

@@ -53,7 +53,14 @@ export function tubeDoubler(given: TubeDoublerGiven): TubeDoubler {
   const { taper, tubeStrength, sleeveStrength, holeShare, length } = given;
   const endStep = 1 + (given.squareEndFactor - 1) * taperFactor({ lambda, taper });
   const leadIn = leadInLength({ lambda, taper });
-  const required = requiredLength({ ...given, bare: section.whole.tube, allowable: tubeStrength, endStep, holeReach: HOLE_REACH * given.holeDiameter, leadIn });
+  const required = requiredLength({
+    ...given,
+    bare: section.whole.tube,
+    allowable: tubeStrength,
+    endStep,
+    holeReach: HOLE_REACH * given.holeDiameter,
+    leadIn,
+  });
 
   const outerHole = armStress(given, section, { position: 0, sharing: section.atHole });
   const end = sleeveEnd(given);
@@ -61,13 +68,20 @@ export function tubeDoubler(given: TubeDoublerGiven): TubeDoubler {
   // Past the sleeve and the outer screw the moment only falls, so the worst place lies before.
   const last = Math.max(end, 0);
   const along = Array.from({ length: STATIONS + 1 }, (_, i) =>
-    armStress(given, section, { position: last - ((last + given.screwSpacing) * i) / STATIONS, sharing: section.whole }));
+    armStress(given, section, {
+      position: last - ((last + given.screwSpacing) * i) / STATIONS,
+      sharing: section.whole,
+    }),
+  );
   along.push(armStress(given, section, { position: 0, sharing: section.whole }));
   const reserves: Record<TubeDoubler['worst'], number> = {
     'outer hole': over(holeShare * tubeStrength, outerHole.tube),
     'sleeve end': over(tubeStrength, endStep * atEnd.bare),
     'along the arm': over(tubeStrength, Math.max(...along.map(({ tube }) => tube))),
-    sleeve: Math.min(over(holeShare * sleeveStrength, outerHole.sleeve), over(sleeveStrength, Math.max(...along.map(({ sleeve }) => sleeve)))),
+    sleeve: Math.min(
+      over(holeShare * sleeveStrength, outerHole.sleeve),
+      over(sleeveStrength, Math.max(...along.map(({ sleeve }) => sleeve))),
+    ),
   };
   const places = Object.keys(reserves) as TubeDoubler['worst'][];
   const worst = places.reduce((least, place) => (reserves[place] < reserves[least] ? place : least));

@@ -5,12 +5,28 @@ import type { DoublerResult } from './result.ts';
 
 /** The tube cut open along its axis, with the sleeve in its root. */
 export function Figure({ values, result, show }: FigureProps<DoublerValues, DoublerResult>) {
-  const { tubeOutside, tubeInside, sleeveOutside, sleeveWall, screwSpacing, edgeDistance, armLength, holeDiameter, length, taper } = values;
+  const {
+    tubeOutside,
+    tubeInside,
+    sleeveOutside,
+    sleeveWall,
+    screwSpacing,
+    edgeDistance,
+    armLength,
+    holeDiameter,
+    length,
+    taper,
+  } = values;
   const left = -(screwSpacing + edgeDistance);
   const outer = tubeOutside / 2;
   const needed = left + result.required.length;
   const enough = result.lengthMargin >= 0;
-  const wall = (side: 1 | -1) => ({ x: left, y: side > 0 ? tubeInside / 2 : -outer, width: armLength - left, height: outer - tubeInside / 2 });
+  const wall = (side: 1 | -1) => ({
+    x: left,
+    y: side > 0 ? tubeInside / 2 : -outer,
+    width: armLength - left,
+    height: outer - tubeInside / 2,
+  });
   // The taper opens the bore: its outer face stays on the bond.
   const sleeve = (side: 1 | -1) =>
     [
@@ -36,18 +52,50 @@ export function Figure({ values, result, show }: FigureProps<DoublerValues, Doub
       ))}
       {[0, -screwSpacing].map((x) => (
         <g key={x}>
-          <Outline rect={{ x: x - holeDiameter / 2, y: -outer, width: holeDiameter, height: tubeOutside }} fill="paper" line="thin" />
+          <Outline
+            rect={{ x: x - holeDiameter / 2, y: -outer, width: holeDiameter, height: tubeOutside }}
+            fill="paper"
+            line="thin"
+          />
           <CentreLine from={{ x, y: -outer }} to={{ x, y: outer }} />
         </g>
       ))}
       <CentreLine from={{ x: left, y: 0 }} to={{ x: armLength, y: 0 }} />
       <CentreLine from={{ x: armLength, y: -outer }} to={{ x: armLength, y: outer }} />
       <Label at={{ x: armLength, y: -outer }} dx={4} dy={-18} align="end" text="motor axis" tone="quiet" />
-      <ForceArrow at={{ x: armLength, y: outer }} direction={{ x: 0, y: -1 }} length={30} pushes label={show(values.tipForce, 'force')} />
-      <DimensionLine from={{ x: -screwSpacing, y: outer }} to={{ x: 0, y: outer }} offset={24} label={show(screwSpacing, 'length')} />
-      <DimensionLine from={{ x: 0, y: outer }} to={{ x: armLength, y: outer }} offset={24} label={show(armLength, 'length')} />
-      <DimensionLine from={{ x: left, y: outer }} to={{ x: result.end, y: outer }} offset={54} label={`sleeve ${show(length, 'length')}`} tone="accent" />
-      <DimensionLine from={{ x: left, y: -outer }} to={{ x: needed, y: -outer }} offset={-34} label={`required ${show(result.required.length, 'length')}`} tone={enough ? 'good' : 'bad'} />
+      <ForceArrow
+        at={{ x: armLength, y: outer }}
+        direction={{ x: 0, y: -1 }}
+        length={30}
+        pushes
+        label={show(values.tipForce, 'force')}
+      />
+      <DimensionLine
+        from={{ x: -screwSpacing, y: outer }}
+        to={{ x: 0, y: outer }}
+        offset={24}
+        label={show(screwSpacing, 'length')}
+      />
+      <DimensionLine
+        from={{ x: 0, y: outer }}
+        to={{ x: armLength, y: outer }}
+        offset={24}
+        label={show(armLength, 'length')}
+      />
+      <DimensionLine
+        from={{ x: left, y: outer }}
+        to={{ x: result.end, y: outer }}
+        offset={54}
+        label={`sleeve ${show(length, 'length')}`}
+        tone="accent"
+      />
+      <DimensionLine
+        from={{ x: left, y: -outer }}
+        to={{ x: needed, y: -outer }}
+        offset={-34}
+        label={`required ${show(result.required.length, 'length')}`}
+        tone={enough ? 'good' : 'bad'}
+      />
     </Drawing>
   );
 }

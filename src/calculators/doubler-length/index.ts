@@ -16,17 +16,46 @@ export default defineCalculator({
   outputs,
   warnings: ({ section, required, least }, { edgeDistance, screwSpacing, armLength, holeDiameter }) => [
     ...bondLineWarnings(section.geometry.bondLine),
-    ...(edgeDistance < 3 * holeDiameter * 0.9 ? [{ code: 'edge-distance-short', message: 'The tube ends close behind the inner screw: below three hole diameters the end may shear out.' }] : []),
-    ...(required.length > edgeDistance + screwSpacing + armLength ? [{ code: 'sleeve-past-motor', message: 'The sleeve that is asked for would pass the motor: the tube itself is too weak or the bond too soft.' }] : []),
-    ...(least.enough ? [] : [{ code: 'no-wall-enough', message: 'No sleeve wall holds at the outer hole under this blow. Use a larger tube, or accept that this blow breaks the arm.' }]),
+    ...(edgeDistance < 3 * holeDiameter * 0.9
+      ? [
+          {
+            code: 'edge-distance-short',
+            message: 'The tube ends close behind the inner screw: below three hole diameters the end may shear out.',
+          },
+        ]
+      : []),
+    ...(required.length > edgeDistance + screwSpacing + armLength
+      ? [
+          {
+            code: 'sleeve-past-motor',
+            message:
+              'The sleeve that is asked for would pass the motor: the tube itself is too weak or the bond too soft.',
+          },
+        ]
+      : []),
+    ...(least.enough
+      ? []
+      : [
+          {
+            code: 'no-wall-enough',
+            message:
+              'No sleeve wall holds at the outer hole under this blow. Use a larger tube, or accept that this blow breaks the arm.',
+          },
+        ]),
   ],
   says: ({ required, lengthMargin, bareReserve, wasted }, { length }, show) => {
     const needs =
       bareReserve >= 1
         ? 'The bare tube holds this blow at the outer hole; a sleeve there'
         : 'The bare tube breaks at the outer hole; a sleeve';
-    const why = required.governs === 'lead-in' ? 'so that it has taken up its share where the hole is' : 'so that it reaches the part where the bare tube is enough';
-    const chosen = lengthMargin < 0 ? `${show(length, 'length')} is too short.` : `Of your ${show(length, 'length')}, ${show(wasted, 'mass', 2)} lie past that.`;
+    const why =
+      required.governs === 'lead-in'
+        ? 'so that it has taken up its share where the hole is'
+        : 'so that it reaches the part where the bare tube is enough';
+    const chosen =
+      lengthMargin < 0
+        ? `${show(length, 'length')} is too short.`
+        : `Of your ${show(length, 'length')}, ${show(wasted, 'mass', 2)} lie past that.`;
     return `${needs} needs ${show(required.length, 'length')} from the inner end, ${why}. ${chosen}`;
   },
   steps,
@@ -40,5 +69,11 @@ export default defineCalculator({
     'Peel at the end of the sleeve is not worked out. A taper lowers it too.',
   ],
   sources: ['willberg-2023-lectures', 'petrie-2000-adhesives', 'hart-smith-1973-doublelap', 'common-practice'],
-  formulas: ['doubler/tube-doubler.ts', 'doubler/required-length.ts', 'doubler/lead-in.ts', 'doubler/least-wall.ts', 'doubler/bond-peak.ts'],
+  formulas: [
+    'doubler/tube-doubler.ts',
+    'doubler/required-length.ts',
+    'doubler/lead-in.ts',
+    'doubler/least-wall.ts',
+    'doubler/bond-peak.ts',
+  ],
 });

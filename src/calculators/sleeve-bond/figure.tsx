@@ -30,17 +30,50 @@ export function Figure({ values, result, show }: FigureProps<BondValues, BondRes
       {([1, -1] as const).map((side) => (
         <g key={side}>
           <Hatch rect={{ x: -beyond, y: side > 0 ? tubeInside / 2 : -outer, width: beyond + overlap, height: wall }} />
-          <Outline rect={{ x: 0, y: side > 0 ? sleeveOutside / 2 - sleeveWall : -sleeveOutside / 2, width: overlap + beyond, height: sleeveWall }} fill="shade" tone="accent" />
+          <Outline
+            rect={{
+              x: 0,
+              y: side > 0 ? sleeveOutside / 2 - sleeveWall : -sleeveOutside / 2,
+              width: overlap + beyond,
+              height: sleeveWall,
+            }}
+            fill="shade"
+            tone="accent"
+          />
         </g>
       ))}
       <CentreLine from={{ x: -beyond, y: 0 }} to={{ x: overlap + beyond, y: 0 }} />
       <Label at={{ x: -beyond, y: 0 }} dx={4} dy={12} align="start" text="tube" tone="quiet" />
       <Label at={{ x: overlap + beyond, y: 0 }} dx={-4} dy={12} align="end" text="sleeve" tone="quiet" />
       <Outline points={[{ x: 0, y: base }, ...curve, { x: overlap, y: base }]} fill="shade" tone="accent" line="thin" />
-      <Outline points={[{ x: 0, y: mean }, { x: overlap, y: mean }]} open line="hidden" tone="quiet" />
-      <Label at={{ x: overlap, y: mean }} dx={6} align="start" text={`mean ${show(result.mean, 'stress')}`} tone="quiet" />
-      <Label at={{ x: result.atStart >= result.atEnd ? 0 : overlap, y: base + tallest }} dy={10} text={`peak ${show(result.peak, 'stress')}`} tone="accent" />
-      <DimensionLine from={{ x: 0, y: -outer }} to={{ x: overlap, y: -outer }} offset={-28} label={`overlap ${show(overlap, 'length')}`} />
+      <Outline
+        points={[
+          { x: 0, y: mean },
+          { x: overlap, y: mean },
+        ]}
+        open
+        line="hidden"
+        tone="quiet"
+      />
+      <Label
+        at={{ x: overlap, y: mean }}
+        dx={6}
+        align="start"
+        text={`mean ${show(result.mean, 'stress')}`}
+        tone="quiet"
+      />
+      <Label
+        at={{ x: result.atStart >= result.atEnd ? 0 : overlap, y: base + tallest }}
+        dy={10}
+        text={`peak ${show(result.peak, 'stress')}`}
+        tone="accent"
+      />
+      <DimensionLine
+        from={{ x: 0, y: -outer }}
+        to={{ x: overlap, y: -outer }}
+        offset={-28}
+        label={`overlap ${show(overlap, 'length')}`}
+      />
     </Drawing>
   );
 }

@@ -16,7 +16,15 @@ export default defineCalculator({
   outputs,
   warnings: ({ geometry, useful }, { overlap }) => [
     ...bondLineWarnings(geometry.bondLine),
-    ...(overlap > useful ? [{ code: 'overlap-past-useful', message: 'The overlap is longer than what lowers the peak. Spare length still helps against poor spots, creep and yielding.' }] : []),
+    ...(overlap > useful
+      ? [
+          {
+            code: 'overlap-past-useful',
+            message:
+              'The overlap is longer than what lowers the peak. Spare length still helps against poor spots, creep and yielding.',
+          },
+        ]
+      : []),
   ],
   says: ({ peak, mean, useful }, { overlap }, show) =>
     `The bond sees ${show(peak, 'stress')} at its end, ${show(peak / mean, 'ratio', 2)} times its mean of ${show(mean, 'stress')}. ` +
@@ -26,7 +34,8 @@ export default defineCalculator({
   steps,
   plots,
   Figure,
-  figureCaption: 'Parts to scale. The curve above them is the shear of the bond over its own overlap; the dashed line its mean.',
+  figureCaption:
+    'Parts to scale. The curve above them is the shear of the bond over its own overlap; the dashed line its mean.',
   assumptions: [
     'The sleeve takes the whole load on: a splice, a spigot or a strut end, not a doubler beside a tube that runs through.',
     'Elastic parts and adhesive, an even gap, bonded all round. In bending the sleeve gets no credit for pressing on the bore. Results are estimates.',

@@ -32,18 +32,29 @@ export const plots: readonly Plot<BondValues, BondResult>[] = [
     x: { label: 'Overlap', quantity: 'length' },
     y: { label: 'Bond shear', quantity: 'stress' },
     data: (values, { useful, yields }) => ({
-      ...sweep(values, bondOf, { input: 'overlap', from: Math.max(0.3 * useful, 1e-3), to: Math.max(1.3 * values.overlap, 2 * useful), count: 81 }, [
-        { label: 'Peak', role: 'main', of: ({ peak }) => peak },
-        { label: 'Mean', role: 'comparison', of: ({ mean }) => mean },
-        { label: 'Adhesive yields', role: 'limit', of: () => yields },
-      ]),
+      ...sweep(
+        values,
+        bondOf,
+        {
+          input: 'overlap',
+          from: Math.max(0.3 * useful, 1e-3),
+          to: Math.max(1.3 * values.overlap, 2 * useful),
+          count: 81,
+        },
+        [
+          { label: 'Peak', role: 'main', of: ({ peak }) => peak },
+          { label: 'Mean', role: 'comparison', of: ({ mean }) => mean },
+          { label: 'Adhesive yields', role: 'limit', of: () => yields },
+        ],
+      ),
       stations: [{ x: useful, label: 'no further gain' }],
     }),
   },
   {
     id: 'bond-line',
     title: 'Peak against bond line',
-    caption: 'A thicker bond line is softer and lowers the elastic peak; real strength still falls past the usual gap, through voids and misfit.',
+    caption:
+      'A thicker bond line is softer and lowers the elastic peak; real strength still falls past the usual gap, through voids and misfit.',
     x: { label: 'Bond line', quantity: 'length' },
     y: { label: 'Peak bond shear', quantity: 'stress' },
     data: (values, { geometry, yields }) => {

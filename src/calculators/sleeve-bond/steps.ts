@@ -18,9 +18,16 @@ export const steps: readonly Step<BondValues, BondResult>[] = [
   {
     id: 'transfer-length',
     says: 'Transfer length: a stiff bond and soft parts make it short. k is the bond’s shear stiffness per length, S the stiffness of each part: EA, GJ or EI with the load.',
-    formula: '\\frac1\\lambda = \\left[k\\left(\\frac1{S_o}+\\frac1{S_i}\\right)\\right]^{-1/2},\\quad k = \\frac{G_a}{t_a}\\,2\\pi r,\\ \\frac{G_a}{t_a}\\,2\\pi r^3\\ \\text{or}\\ \\frac{G_a}{t_a}\\,\\pi r^3',
-    numbers: '\\frac1\\lambda = \\slot{reach}\\quad\\text{with}\\quad G_a = \\slot{G},\\ t_a = \\slot{h},\\ r = \\slot{r}',
-    slots: (v, r) => ({ reach: length(1 / r.lambda), G: { value: v.shearModulus, quantity: 'modulus' }, h: length(r.geometry.bondLine), r: length(r.geometry.bondRadius) }),
+    formula:
+      '\\frac1\\lambda = \\left[k\\left(\\frac1{S_o}+\\frac1{S_i}\\right)\\right]^{-1/2},\\quad k = \\frac{G_a}{t_a}\\,2\\pi r,\\ \\frac{G_a}{t_a}\\,2\\pi r^3\\ \\text{or}\\ \\frac{G_a}{t_a}\\,\\pi r^3',
+    numbers:
+      '\\frac1\\lambda = \\slot{reach}\\quad\\text{with}\\quad G_a = \\slot{G},\\ t_a = \\slot{h},\\ r = \\slot{r}',
+    slots: (v, r) => ({
+      reach: length(1 / r.lambda),
+      G: { value: v.shearModulus, quantity: 'modulus' },
+      h: length(r.geometry.bondLine),
+      r: length(r.geometry.bondRadius),
+    }),
   },
   {
     id: 'joint-number',
@@ -32,8 +39,10 @@ export const steps: readonly Step<BondValues, BondResult>[] = [
   {
     id: 'peak',
     says: 'Peak shear from the mean; ψ is the softer part’s stiffness over the stiffer’s.',
-    formula: '\\tau_{max} = \\tau_{mean}\\,\\frac{\\rho}{2}\\left[\\coth\\frac{\\rho}{2}+\\frac{1-\\psi}{1+\\psi}\\tanh\\frac{\\rho}{2}\\right]',
-    numbers: '\\tau_{max} = \\slot{mean}\\cdot\\frac{\\slot{number}}{2}\\left[\\coth\\frac{\\slot{number2}}{2}+\\frac{1-\\slot{psi}}{1+\\slot{psi2}}\\tanh\\frac{\\slot{number3}}{2}\\right] = \\slot{peak}',
+    formula:
+      '\\tau_{max} = \\tau_{mean}\\,\\frac{\\rho}{2}\\left[\\coth\\frac{\\rho}{2}+\\frac{1-\\psi}{1+\\psi}\\tanh\\frac{\\rho}{2}\\right]',
+    numbers:
+      '\\tau_{max} = \\slot{mean}\\cdot\\frac{\\slot{number}}{2}\\left[\\coth\\frac{\\slot{number2}}{2}+\\frac{1-\\slot{psi}}{1+\\slot{psi2}}\\tanh\\frac{\\slot{number3}}{2}\\right] = \\slot{peak}',
     slots: (_, r) => {
       const psi = ratio(stiffnesses(r));
       const number = ratio(r.jointNumber);
@@ -52,6 +61,11 @@ export const steps: readonly Step<BondValues, BondResult>[] = [
     says: 'Elastic peak at which a long bond comes apart, its ends yielding first.',
     formula: '\\tau_{eq} = f_T\\,\\tau_p\\sqrt{1+2\\,\\gamma_p/\\gamma_e}',
     numbers: '\\tau_{eq} = \\slot{kept}\\cdot\\slot{strength}\\cdot\\sqrt{1+2\\cdot\\slot{plastic}} = \\slot{breaks}',
-    slots: (v, r) => ({ kept: { value: v.kept, quantity: 'percent' }, strength: stress(v.adhesiveStrength), plastic: ratio(v.plasticRatio), breaks: stress(r.breaks) }),
+    slots: (v, r) => ({
+      kept: { value: v.kept, quantity: 'percent' },
+      strength: stress(v.adhesiveStrength),
+      plastic: ratio(v.plasticRatio),
+      breaks: stress(r.breaks),
+    }),
   },
 ];
