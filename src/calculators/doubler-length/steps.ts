@@ -23,7 +23,7 @@ export const steps: readonly Step<DoublerValues, DoublerResult>[] = [
     says: 'Station past the outer screw from which the bare tube is enough.',
     formula: 'x_1 = \\max\\left(0,\\ L - \\frac{\\sigma_t\\,I_t}{K\\,c\\,F}\\right)',
     numbers:
-      'x_1 = \\max\\left(0,\\ \\slot{L} - \\frac{\\slot{allow}\\cdot\\slot{I}}{\\slot{step}\\cdot\\slot{c}\\cdot\\slot{F}}\\right) = \\slot{x}',
+      'x_1 = \\max\\left(0,\\;\\slot{L} - \\frac{\\slot{allow}\\cdot\\slot{I}}{\\slot{step}\\cdot\\slot{c}\\cdot\\slot{F}}\\right) = \\slot{x}',
     slots: (v, r) => ({
       L: length(v.armLength),
       allow: stress(v.tubeStrength),
@@ -68,7 +68,7 @@ export const steps: readonly Step<DoublerValues, DoublerResult>[] = [
     says: 'Required length, from the inner end of the tube.',
     formula: '\\ell_{req} = e + s + \\max\\left(x_1,\\ d + x_{95}\\right)',
     numbers:
-      '\\ell_{req} = \\slot{e} + \\slot{s} + \\max\\left(\\slot{x},\\ \\slot{d} + \\slot{lead}\\right) = \\slot{length}',
+      '\\ell_{req} = \\slot{e} + \\slot{s} + \\max\\left(\\slot{x},\\;\\slot{d} + \\slot{lead}\\right) = \\slot{length}',
     slots: (v, r) => ({
       e: length(v.edgeDistance),
       s: length(v.screwSpacing),
@@ -95,7 +95,7 @@ export const steps: readonly Step<DoublerValues, DoublerResult>[] = [
     id: 'wasted',
     says: 'Grams past the required length.',
     formula: 'm_w = \\rho A_i\\,\\max(0,\\ \\ell-\\ell_{req})',
-    numbers: 'm_w = \\slot{rho}\\cdot\\slot{A}\\cdot\\max(0,\\ \\slot{chosen}-\\slot{required}) = \\slot{wasted}',
+    numbers: 'm_w = \\slot{rho}\\cdot\\slot{A}\\cdot\\max(0,\\;\\slot{chosen}-\\slot{required}) = \\slot{wasted}',
     slots: (v, r) => ({
       rho: { value: v.sleeveDensity, quantity: 'density' },
       A: { value: r.section.geometry.sleeve.area, quantity: 'area' },
