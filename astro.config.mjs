@@ -1,5 +1,4 @@
 import mdx from '@astrojs/mdx';
-import { unified } from '@astrojs/markdown-remark';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
@@ -12,7 +11,8 @@ export default defineConfig({
   build: { format: 'file', inlineStylesheets: 'never' },
   markdown: {
     syntaxHighlight: false,
-    processor: unified({ remarkPlugins: [remarkMath], rehypePlugins: [[rehypeKatex, { strict: 'error' }]] }),
+    remarkPlugins: [remarkMath],
+    rehypePlugins: [[rehypeKatex, { strict: 'error' }]],
   },
   integrations: [mdx(), preact(), openFromDisk()],
   devToolbar: { enabled: false },

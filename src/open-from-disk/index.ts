@@ -2,7 +2,7 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { bundleFor, entryFor, scriptNeeds } from './bundle.ts';
-import { filesBelow } from './files.ts';
+import { filesBelow, removeUnusedScripts } from './files.ts';
 import { trimFormulaFonts } from './formula-fonts.ts';
 import { relativeCss, relativeHtml } from './relative.ts';
 
@@ -33,6 +33,8 @@ export function openFromDisk(): AstroIntegration {
           const html = relativeHtml(page.html.replace('</head>', script), page.file);
           await writeFile(dist + page.file, html);
         }
+        // Astro emits its renderer's browser half, which no page loads.
+        await removeUnusedScripts(dist, new Set(await Promise.all(scripts.values())));
         await trimFormulaFonts(dist, pages.map(({ html }) => html));
         for (const file of await filesBelow(dist, '.css')) {
           await writeFile(dist + file, relativeCss(await readFile(dist + file, 'utf8'), file));
