@@ -14,3 +14,4 @@ export * as laminate from './laminate/index.ts';
 export * as layout from './layout/index.ts';
 export * as rotor from './rotor/index.ts';
 export * as fastener from './fastener/index.ts';
+export * from './vibration/index.ts';

@@ -55,6 +55,7 @@ export const QUANTITY_KINDS = {
   airDensity: [unit('kg/m³', 1, 'metric', 'kg/m3'), unit('lb/ft³', POUND / 0.3048 ** 3, 'inch', 'lb/ft3')],
   altitude: [unit('m', 1, 'metric'), unit('ft', 0.3048, 'inch', 'feet'), unit('km', 1e3, 'metric')],
   frequency: [unit('Hz', 1, 'both')],
+  rotationalSpeed: [unit('rev/min', Math.PI / 30, 'both', 'rpm'), unit('rad/s', 1, 'both')],
   time: [unit('s', 1, 'both'), unit('ms', 1e-3, 'both'), unit('min', 60, 'both')],
   percent: [unit('%', 1e-2, 'both')],
   ratio: [unit('', 1, 'both')],

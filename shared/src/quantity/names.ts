@@ -23,6 +23,7 @@ export const KIND_NAMES: Readonly<Record<QuantityKind, string>> = {
   linearDensity: 'a mass per length',
   energy: 'an energy',
   frequency: 'a frequency',
+  rotationalSpeed: 'a speed of rotation',
   time: 'a time',
   percent: 'a percentage',
   ratio: 'a plain number',
