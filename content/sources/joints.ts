@@ -109,7 +109,8 @@ export const joints = {
   },
   'huth-1986-flexibility': {
     type: 'paper',
-    title: 'Influence of Fastener Flexibility on the Prediction of Load Transfer and Fatigue Life for Multiple-Row Joints',
+    title:
+      'Influence of Fastener Flexibility on the Prediction of Load Transfer and Fatigue Life for Multiple-Row Joints',
     authors: 'H. Huth',
     year: 1986,
     published: 'ASTM STP 927, pp. 221-250; formula as quoted in a review article',

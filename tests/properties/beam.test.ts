@@ -13,10 +13,14 @@ const part = fc
     youngsModulus: fc.double({ min: 3e10, max: 2e11, noNaN: true }),
     shearModulus: fc.double({ min: 3e9, max: 8e10, noNaN: true }),
   })
-  .map(({ length, outerDiameter, ...moduli }): ArmSegment => ({ length, layers: [{ section: roundTubeSection({ outerDiameter, wall: 1e-3 }), ...moduli }] }));
+  .map(({ length, outerDiameter, ...moduli }): ArmSegment => ({
+    length,
+    layers: [{ section: roundTubeSection({ outerDiameter, wall: 1e-3 }), ...moduli }],
+  }));
 const arm = fc.array(part, { minLength: 1, maxLength: 4 });
 const force = fc.double({ min: -500, max: 500, noNaN: true });
-const tip = (segments: readonly ArmSegment[], tipForce: number) => armBending({ segments, plane: 'vertical', tipForce, steps: 3 });
+const tip = (segments: readonly ArmSegment[], tipForce: number) =>
+  armBending({ segments, plane: 'vertical', tipForce, steps: 3 });
 
 describe('the arm as a stepped beam', () => {
   test('agrees with PL³/3EI + PL/κAG', () => {
@@ -40,7 +44,11 @@ describe('the arm as a stepped beam', () => {
           const count = 400;
           for (let i = 0; i < count; i++) {
             const lever = total - x - ((i + 0.5) * segment.length) / count;
-            deflection += ((lever ** 2 / (youngsModulus * section.vertical.secondMomentOfArea) + 1 / (section.shearCoefficient * section.area * shearModulus)) * segment.length) / count;
+            deflection +=
+              ((lever ** 2 / (youngsModulus * section.vertical.secondMomentOfArea) +
+                1 / (section.shearCoefficient * section.area * shearModulus)) *
+                segment.length) /
+              count;
           }
           x += segment.length;
         }
@@ -64,7 +72,8 @@ describe('the arm as a stepped beam', () => {
   test('a soft root adds M L/k, a stiff one nothing', () => {
     fc.assert(
       fc.property(part, fc.double({ min: 1, max: 1e4, noNaN: true }), (segment, k) => {
-        const bend = (rootStiffness?: number): number => armBending({ segments: [segment], plane: 'horizontal', tipForce: 10, rootStiffness }).tipDeflection;
+        const bend = (rootStiffness?: number): number =>
+          armBending({ segments: [segment], plane: 'horizontal', tipForce: 10, rootStiffness }).tipDeflection;
         near(bend(k) - bend(), (10 * segment.length ** 2) / k, 1e-6);
         near(bend(1e14), bend(), 1e-6);
       }),
@@ -75,8 +84,15 @@ describe('the arm as a stepped beam', () => {
     const moduli = { youngsModulus: 90e9, shearModulus: 10e9 };
     const tube = { section: roundTubeSection({ outerDiameter: 0.014, wall: 0.001 }), ...moduli };
     const sleeve = { section: roundTubeSection({ outerDiameter: 0.012, wall: 0.001 }), ...moduli };
-    const drilled = { section: drilledTubeSection({ outerDiameter: 0.014, wall: 0.001, holeDiameter: 0.003, holeAxis: 'vertical' }), ...moduli };
-    const k = (layers: ArmSegment['layers']) => tipStiffness([{ length: 0.02, layers }, { length: 0.08, layers: [tube] }]);
+    const drilled = {
+      section: drilledTubeSection({ outerDiameter: 0.014, wall: 0.001, holeDiameter: 0.003, holeAxis: 'vertical' }),
+      ...moduli,
+    };
+    const k = (layers: ArmSegment['layers']) =>
+      tipStiffness([
+        { length: 0.02, layers },
+        { length: 0.08, layers: [tube] },
+      ]);
     expect(k([tube, sleeve]).vertical).toBeGreaterThan(k([tube]).vertical);
     expect(k([drilled]).vertical).toBeLessThan(k([drilled]).horizontal);
     expect(k([drilled]).torsion).toBeLessThan(k([tube]).torsion);
@@ -93,7 +109,9 @@ describe('the arm as a stepped beam', () => {
           shearCoefficient: n[4]!,
         };
         const segments = [{ length: n[5]!, layers: [{ section, youngsModulus: n[6]!, shearModulus: n[7]! }] }];
-        refusesOrFinite(() => armBending({ segments, plane: 'vertical', tipForce: n[8]!, tipMoment: n[9]!, rootStiffness: n[0] }));
+        refusesOrFinite(() =>
+          armBending({ segments, plane: 'vertical', tipForce: n[8]!, tipMoment: n[9]!, rootStiffness: n[0] }),
+        );
         refusesOrFinite(() => armTwist({ segments, torque: n[8]!, rootStiffness: n[9] }));
         refusesOrFinite(() => tipStiffness(segments));
         refusesOrFinite(() => tubeBuckling({ radius: n[0]!, wall: n[1]!, youngsModulus: n[2]!, poissonRatio: n[3] }));

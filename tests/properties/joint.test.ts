@@ -63,7 +63,13 @@ describe('two-screw root', () => {
         const { inner, outer } = twoScrewRoot({ tipForce, armLength, screwSpacing });
         near(outer - inner, tipForce, 1e-6);
         near(inner * screwSpacing, tipForce * armLength);
-        const group = fastenerGroup([{ x: 0, y: 0 }, { x: -screwSpacing, y: 0 }], { force: { x: 0, y: tipForce }, at: { x: armLength, y: 0 } });
+        const group = fastenerGroup(
+          [
+            { x: 0, y: 0 },
+            { x: -screwSpacing, y: 0 },
+          ],
+          { force: { x: 0, y: tipForce }, at: { x: armLength, y: 0 } },
+        );
         near(group[0]!.total, outer, 1e-6);
         near(group[1]!.total, inner, 1e-6);
       }),
@@ -87,7 +93,9 @@ describe('two-screw root', () => {
       near(use({ sleeveWall: 0.001 }, hole, 'bearing'), use({}, hole, 'bearing') / 2);
       near(use({ sleeveWall: 0.001 }, hole, 'tear-out'), use({}, hole, 'tear-out') / 2);
     }
-    expect(use({ sleeveWall: 0.001 }, 'outer', 'net-section-vertical')).toBeLessThan(use({}, 'outer', 'net-section-vertical'));
+    expect(use({ sleeveWall: 0.001 }, 'outer', 'net-section-vertical')).toBeLessThan(
+      use({}, 'outer', 'net-section-vertical'),
+    );
   });
 
   test('the hole costs the vertical plane more than the horizontal one', () => {
@@ -111,7 +119,9 @@ describe('two-screw root', () => {
 
 describe('clamp', () => {
   test('a wall twice as thick takes about four times the load', () => {
-    const ratio = ringPinch({ outerDiameter: 0.1, wall: 0.0005 }, 1).stress / ringPinch({ outerDiameter: 0.1, wall: 0.001 }, 1).stress;
+    const ratio =
+      ringPinch({ outerDiameter: 0.1, wall: 0.0005 }, 1).stress /
+      ringPinch({ outerDiameter: 0.1, wall: 0.001 }, 1).stress;
     expect(ratio).toBeGreaterThan(3.95);
     expect(ratio).toBeLessThan(4.05);
   });
@@ -146,10 +156,23 @@ describe('clamp', () => {
 
   test('the largest torque uses the wall up, scatter counted', () => {
     fc.assert(
-      fc.property(between(0.01, 0.03), between(0.0005, 0.003), between(0.005, 0.04), between(3e7, 4e8), (outerDiameter, wall, clampLength, hoopBendingStrength) => {
-        const clamp = { outerDiameter, wall, clampLength, hoopBendingStrength, torqueCoefficient: 0.2, screwDiameter: 0.003 };
-        near(clampUse(clamp, clampLimit(clamp).torque), 1);
-      }),
+      fc.property(
+        between(0.01, 0.03),
+        between(0.0005, 0.003),
+        between(0.005, 0.04),
+        between(3e7, 4e8),
+        (outerDiameter, wall, clampLength, hoopBendingStrength) => {
+          const clamp = {
+            outerDiameter,
+            wall,
+            clampLength,
+            hoopBendingStrength,
+            torqueCoefficient: 0.2,
+            screwDiameter: 0.003,
+          };
+          near(clampUse(clamp, clampLimit(clamp).torque), 1);
+        },
+      ),
     );
   });
 });
@@ -211,15 +234,49 @@ describe('holes', () => {
 test('garbage is refused with the package error, or gives finite numbers', () => {
   fc.assert(
     fc.property(fc.array(anyNumber, { minLength: 12, maxLength: 12 }), (n) => {
-      const [a, b, c, d, e, f, g, h, i, j, k, l] = n as [number, number, number, number, number, number, number, number, number, number, number, number];
+      const [a, b, c, d, e, f, g, h, i, j, k, l] = n as [
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+        number,
+      ];
       const tube = { outerDiameter: a, wall: b };
       const thread = { diameter: a, pitch: b };
       const clamp = { ...tube, clampLength: c, hoopBendingStrength: d, torqueCoefficient: e, screwDiameter: f };
       const grade = { label: '', tensileStrength: c, proofStress: d, shearRatio: e };
       const runs: (() => unknown)[] = [
         () => twoScrewRoot({ tipForce: a, armLength: b, screwSpacing: c }),
-        () => tubeRoot({ tube, sleeveWall: c, holeDiameter: d, screwDiameter: e, armLength: f, screwSpacing: g, endDistance: h, horizontalForce: i, verticalForce: j, slipForce: k, strengths: { bearing: l, shear: k, bending: a, characteristicLength: b } }),
-        () => tubeRoot({ ...dunnock, screwSpacing: a, endDistance: b, horizontalForce: c, verticalForce: d, sleeveWall: e }),
+        () =>
+          tubeRoot({
+            tube,
+            sleeveWall: c,
+            holeDiameter: d,
+            screwDiameter: e,
+            armLength: f,
+            screwSpacing: g,
+            endDistance: h,
+            horizontalForce: i,
+            verticalForce: j,
+            slipForce: k,
+            strengths: { bearing: l, shear: k, bending: a, characteristicLength: b },
+          }),
+        () =>
+          tubeRoot({
+            ...dunnock,
+            screwSpacing: a,
+            endDistance: b,
+            horizontalForce: c,
+            verticalForce: d,
+            sleeveWall: e,
+          }),
         () => bearingStress({ force: a, diameter: b, thickness: c }),
         () => netSectionStress({ force: a, width: b, diameter: c, thickness: d }),
         () => shearOutStress({ force: a, shearLength: b, thickness: c }),
@@ -229,7 +286,14 @@ test('garbage is refused with the package error, or gives finite numbers', () =>
         () => clampLimit(clamp),
         () => clampUse(clamp, g),
         () => armPlay({ armClearance: a, plateClearance: b, screwSpacing: c, armLength: d, armHeight: e }),
-        () => fastenerGroup([{ x: a, y: b, weight: c }, { x: d, y: e }], { force: { x: f, y: g }, at: { x: h, y: i } }),
+        () =>
+          fastenerGroup(
+            [
+              { x: a, y: b, weight: c },
+              { x: d, y: e },
+            ],
+            { force: { x: f, y: g }, at: { x: h, y: i } },
+          ),
         () => fastenerGroup([], { force: { x: f, y: g }, at: { x: h, y: i } }),
         () => stressArea(thread),
         () => pitchDiameter(thread),
@@ -239,7 +303,15 @@ test('garbage is refused with the package error, or gives finite numbers', () =>
         () => torqueFromPreload(a, { torqueCoefficient: b, diameter: c }),
         () => slipForce({ preload: a, friction: b, faces: c }),
         () => pinBendingMoment({ force: a, middle: b, outer: c }),
-        () => screwStiffness({ diameter: a, parts: [{ thickness: b, modulus: c }, { thickness: d, modulus: e }], screwModulus: f }),
+        () =>
+          screwStiffness({
+            diameter: a,
+            parts: [
+              { thickness: b, modulus: c },
+              { thickness: d, modulus: e },
+            ],
+            screwModulus: f,
+          }),
         () => rootStiffness({ screwStiffness: a, screwSpacing: b }),
         () => stripHoleFactor(a),
         () => finiteWidthFactor(a),

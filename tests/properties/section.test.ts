@@ -57,7 +57,10 @@ describe('sections', () => {
         const bore = solidRoundSection({ diameter: t.outerDiameter - 2 * t.wall });
         const bar = solidRoundSection({ diameter: t.outerDiameter });
         near(roundTubeSection(t).area, bar.area - bore.area);
-        near(roundTubeSection(t).vertical.secondMomentOfArea, bar.vertical.secondMomentOfArea - bore.vertical.secondMomentOfArea);
+        near(
+          roundTubeSection(t).vertical.secondMomentOfArea,
+          bar.vertical.secondMomentOfArea - bore.vertical.secondMomentOfArea,
+        );
       }),
     );
   });
@@ -70,7 +73,12 @@ describe('sections', () => {
 
   test('a drilled tube agrees with a sum of thin strips', () => {
     for (const hole of [0.5e-3, 3.2e-3, 6e-3, 11.9e-3, 13e-3]) {
-      const section = drilledTubeSection({ outerDiameter: 0.014, wall: 0.001, holeDiameter: hole, holeAxis: 'vertical' });
+      const section = drilledTubeSection({
+        outerDiameter: 0.014,
+        wall: 0.001,
+        holeDiameter: hole,
+        holeAxis: 'vertical',
+      });
       const sum = integrated(0.007, 0.006, hole / 2);
       near(section.vertical.secondMomentOfArea, sum.along, 1e-4);
       near(section.horizontal.secondMomentOfArea, sum.across, 2e-3);
@@ -114,7 +122,10 @@ describe('sections', () => {
     near(round.area, bar.area);
     near(round.horizontal.secondMomentOfArea, bar.horizontal.secondMomentOfArea, 1e-6);
     near(round.torsionConstant, bar.torsionConstant, 1e-6);
-    const [long, strip] = [{ width: 1, height: 0.01 }, { width: 1, height: 0.01 }].map((s, i) => (i ? solidRectangleSection(s) : roundEndedSection(s)));
+    const [long, strip] = [
+      { width: 1, height: 0.01 },
+      { width: 1, height: 0.01 },
+    ].map((s, i) => (i ? solidRectangleSection(s) : roundEndedSection(s)));
     near(long!.vertical.secondMomentOfArea, strip!.vertical.secondMomentOfArea, 0.01);
     near(long!.torsionConstant, strip!.torsionConstant, 0.1);
   });
@@ -146,7 +157,13 @@ describe('sections', () => {
       return 'not refused';
     };
     expect(refused(() => roundTubeSection({ outerDiameter: 0.014, wall: 0.007 }))).toBe('wall');
-    expect(refused(() => drilledTubeSection({ outerDiameter: 0.014, wall: 0.001, holeDiameter: 0.014, holeAxis: 'vertical' }))).toBe('holeDiameter');
-    expect(refused(() => drilledRectangleSection({ width: 0.01, height: 0.005, holeDiameter: 0.01 }))).toBe('holeDiameter');
+    expect(
+      refused(() =>
+        drilledTubeSection({ outerDiameter: 0.014, wall: 0.001, holeDiameter: 0.014, holeAxis: 'vertical' }),
+      ),
+    ).toBe('holeDiameter');
+    expect(refused(() => drilledRectangleSection({ width: 0.01, height: 0.005, holeDiameter: 0.01 }))).toBe(
+      'holeDiameter',
+    );
   });
 });

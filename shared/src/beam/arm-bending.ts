@@ -61,7 +61,11 @@ export function armBending(load: ArmLoad): ArmBending {
   requireFinite(tipMoment, { parameter: 'tipMoment', quantity: 'moment at the motor', kind: 'moment' });
   requireBetween(steps, 1, 1000, { parameter: 'steps', quantity: 'steps of a segment', kind: 'count' });
   if (rootStiffness !== undefined) {
-    requirePositive(rootStiffness, { parameter: 'rootStiffness', quantity: 'rotational stiffness of the root', kind: 'rotationalStiffness' });
+    requirePositive(rootStiffness, {
+      parameter: 'rootStiffness',
+      quantity: 'rotational stiffness of the root',
+      kind: 'rotationalStiffness',
+    });
   }
   const count = Math.floor(steps);
   const length = segments.reduce((sum, segment) => sum + segment.length, 0);
@@ -81,8 +85,13 @@ export function armBending(load: ArmLoad): ArmBending {
         moment: here,
         slope: start.slope + (moment * u - (tipForce * u ** 2) / 2) / flexural,
         deflection:
-          start.deflection + start.slope * u + ((moment * u ** 2) / 2 - (tipForce * u ** 3) / 6) / flexural + (tipForce * u) / shear,
-        stress: segment.layers.map((layer) => (layer.youngsModulus * here * layer.section[plane].extremeFibre) / flexural),
+          start.deflection +
+          start.slope * u +
+          ((moment * u ** 2) / 2 - (tipForce * u ** 3) / 6) / flexural +
+          (tipForce * u) / shear,
+        stress: segment.layers.map(
+          (layer) => (layer.youngsModulus * here * layer.section[plane].extremeFibre) / flexural,
+        ),
       });
     }
     start = stations.at(-1)!;
@@ -101,6 +110,11 @@ export function armBending(load: ArmLoad): ArmBending {
  */
 export function requirePlane(plane: Plane): void {
   if (plane !== 'vertical' && plane !== 'horizontal') {
-    throw new InputError({ parameter: 'plane', quantity: 'plane of bending', value: plane, rule: 'must be vertical or horizontal' });
+    throw new InputError({
+      parameter: 'plane',
+      quantity: 'plane of bending',
+      value: plane,
+      rule: 'must be vertical or horizontal',
+    });
   }
 }

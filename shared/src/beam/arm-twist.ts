@@ -22,7 +22,11 @@ export function armTwist({ segments, torque, rootStiffness }: ArmTorque): number
   requireSegments(segments);
   requireFinite(torque, { parameter: 'torque', quantity: 'torque', kind: 'moment' });
   if (rootStiffness !== undefined) {
-    requirePositive(rootStiffness, { parameter: 'rootStiffness', quantity: 'torsional stiffness of the root', kind: 'rotationalStiffness' });
+    requirePositive(rootStiffness, {
+      parameter: 'rootStiffness',
+      quantity: 'torsional stiffness of the root',
+      kind: 'rotationalStiffness',
+    });
   }
   const root = rootStiffness === undefined ? 0 : 1 / rootStiffness;
   return torque * segments.reduce((sum, s) => sum + s.length / rigidity(s, 'vertical').torsional, root);

@@ -36,12 +36,22 @@ export interface Rigidity {
  */
 export function requireSegments(segments: readonly ArmSegment[]): void {
   if (!Array.isArray(segments) || segments.length === 0) {
-    throw new InputError({ parameter: 'segments', quantity: 'segments of the arm', value: segments, rule: 'must be at least one' });
+    throw new InputError({
+      parameter: 'segments',
+      quantity: 'segments of the arm',
+      value: segments,
+      rule: 'must be at least one',
+    });
   }
   for (const { length, layers } of segments) {
     requirePositive(length, { parameter: 'length', quantity: 'length of a segment', kind: 'length' });
     if (!Array.isArray(layers) || layers.length === 0) {
-      throw new InputError({ parameter: 'layers', quantity: 'layers of a segment', value: layers, rule: 'must be at least one' });
+      throw new InputError({
+        parameter: 'layers',
+        quantity: 'layers of a segment',
+        value: layers,
+        rule: 'must be at least one',
+      });
     }
     for (const layer of layers) requireLayer(layer);
   }
@@ -50,13 +60,30 @@ export function requireSegments(segments: readonly ArmSegment[]): void {
 function requireLayer({ section, youngsModulus, shearModulus, density }: Layer): void {
   requirePositive(youngsModulus, { parameter: 'youngsModulus', quantity: 'Young’s modulus', kind: 'modulus' });
   requirePositive(shearModulus, { parameter: 'shearModulus', quantity: 'shear modulus', kind: 'modulus' });
-  if (density !== undefined) requireNotNegative(density, { parameter: 'density', quantity: 'density', kind: 'density' });
+  if (density !== undefined)
+    requireNotNegative(density, { parameter: 'density', quantity: 'density', kind: 'density' });
   requirePositive(section.area, { parameter: 'area', quantity: 'cross-section area', kind: 'area' });
-  requirePositive(section.torsionConstant, { parameter: 'torsionConstant', quantity: 'torsion constant', kind: 'secondMomentOfArea' });
-  requirePositive(section.shearCoefficient, { parameter: 'shearCoefficient', quantity: 'shear coefficient', kind: 'ratio' });
+  requirePositive(section.torsionConstant, {
+    parameter: 'torsionConstant',
+    quantity: 'torsion constant',
+    kind: 'secondMomentOfArea',
+  });
+  requirePositive(section.shearCoefficient, {
+    parameter: 'shearCoefficient',
+    quantity: 'shear coefficient',
+    kind: 'ratio',
+  });
   for (const plane of [section.vertical, section.horizontal]) {
-    requirePositive(plane.secondMomentOfArea, { parameter: 'secondMomentOfArea', quantity: 'second moment of area', kind: 'secondMomentOfArea' });
-    requirePositive(plane.extremeFibre, { parameter: 'extremeFibre', quantity: 'extreme fibre distance', kind: 'length' });
+    requirePositive(plane.secondMomentOfArea, {
+      parameter: 'secondMomentOfArea',
+      quantity: 'second moment of area',
+      kind: 'secondMomentOfArea',
+    });
+    requirePositive(plane.extremeFibre, {
+      parameter: 'extremeFibre',
+      quantity: 'extreme fibre distance',
+      kind: 'length',
+    });
   }
 }
 

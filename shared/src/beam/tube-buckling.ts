@@ -50,6 +50,8 @@ export function tubeBuckling({ radius, wall, youngsModulus, poissonRatio = 0.3 }
     bucklingMoment: knockDown.bending * ideal * Math.PI * radius ** 2 * wall,
     ovalisationMoment: (brazier * youngsModulus * radius * wall ** 2) / Math.sqrt(1 - poissonRatio ** 2),
     warnings:
-      radius / wall > 1500 ? [{ code: 'wall-too-thin', message: 'The wall is thinner than the knock-down factors were measured for.' }] : [],
+      radius / wall > 1500
+        ? [{ code: 'wall-too-thin', message: 'The wall is thinner than the knock-down factors were measured for.' }]
+        : [],
   };
 }

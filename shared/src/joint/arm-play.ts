@@ -35,7 +35,11 @@ export interface ArmPlay {
  */
 export function armPlay({ armClearance, plateClearance, screwSpacing, armLength, armHeight }: ArmPlayInput): ArmPlay {
   requireNotNegative(armClearance, { parameter: 'armClearance', quantity: 'clearance in the arm', kind: 'length' });
-  requireNotNegative(plateClearance, { parameter: 'plateClearance', quantity: 'clearance in the plates', kind: 'length' });
+  requireNotNegative(plateClearance, {
+    parameter: 'plateClearance',
+    quantity: 'clearance in the plates',
+    kind: 'length',
+  });
   requirePositive(screwSpacing, { parameter: 'screwSpacing', quantity: 'screw spacing', kind: 'length' });
   requirePositive(armLength, { parameter: 'armLength', quantity: 'arm length', kind: 'length' });
   requirePositive(armHeight, { parameter: 'armHeight', quantity: 'height of the arm', kind: 'length' });

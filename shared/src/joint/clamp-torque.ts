@@ -39,7 +39,11 @@ export interface ClampLimit {
  */
 export function clampLimit(clamp: Clamp): ClampLimit {
   requirePositive(clamp.clampLength, { parameter: 'clampLength', quantity: 'clamp length', kind: 'length' });
-  requirePositive(clamp.hoopBendingStrength, { parameter: 'hoopBendingStrength', quantity: 'hoop bending strength', kind: 'stress' });
+  requirePositive(clamp.hoopBendingStrength, {
+    parameter: 'hoopBendingStrength',
+    quantity: 'hoop bending strength',
+    kind: 'stress',
+  });
   const perUnit = ringPinch(clamp, 1).stress;
   const force = (clamp.hoopBendingStrength / perUnit) * clamp.clampLength;
   const screw = { torqueCoefficient: clamp.torqueCoefficient, diameter: clamp.screwDiameter };
@@ -50,7 +54,9 @@ export function clampLimit(clamp: Clamp): ClampLimit {
     force,
     torque: crackTorque / (1 + TIGHTENING_SCATTER),
     crackTorque,
-    warnings: thick ? [{ code: 'wall-very-thick', message: 'The bore is smaller than the wall: a ring is no longer a fair picture.' }] : [],
+    warnings: thick
+      ? [{ code: 'wall-very-thick', message: 'The bore is smaller than the wall: a ring is no longer a fair picture.' }]
+      : [],
   };
 }
 
@@ -66,6 +72,10 @@ export function clampLimit(clamp: Clamp): ClampLimit {
  */
 export function clampUse(clamp: Clamp, torque: number): number {
   const { force } = clampLimit(clamp);
-  const { high } = preloadFromTorque({ torque, torqueCoefficient: clamp.torqueCoefficient, diameter: clamp.screwDiameter });
+  const { high } = preloadFromTorque({
+    torque,
+    torqueCoefficient: clamp.torqueCoefficient,
+    diameter: clamp.screwDiameter,
+  });
   return high / force;
 }

@@ -25,14 +25,38 @@ export interface HoleDistances {
  */
 export function edgeDistanceWarnings({ diameter, end, width, pitch }: HoleDistances): Warning[] {
   requirePositive(diameter, { parameter: 'diameter', quantity: 'hole diameter', kind: 'length' });
-  const short = (value: number | undefined, least: number, parameter: string, code: string, message: string): Warning[] => {
+  const short = (
+    value: number | undefined,
+    least: number,
+    parameter: string,
+    code: string,
+    message: string,
+  ): Warning[] => {
     if (value === undefined) return [];
     requirePositive(value, { parameter, quantity: parameter, kind: 'length' });
     return value < least * diameter * (1 - 1e-9) ? [{ code, message }] : [];
   };
   return [
-    ...short(end, LEAST_DISTANCES.end, 'end', 'edge-distance-short', 'The hole is nearer to the end than three hole diameters: the end may shear or split out.'),
-    ...short(width, LEAST_DISTANCES.width, 'width', 'width-short', 'The part is narrower than five hole diameters: little is left beside the hole.'),
-    ...short(pitch, LEAST_DISTANCES.pitch, 'pitch', 'pitch-short', 'The holes are nearer to each other than four hole diameters: they share the wall between them.'),
+    ...short(
+      end,
+      LEAST_DISTANCES.end,
+      'end',
+      'edge-distance-short',
+      'The hole is nearer to the end than three hole diameters: the end may shear or split out.',
+    ),
+    ...short(
+      width,
+      LEAST_DISTANCES.width,
+      'width',
+      'width-short',
+      'The part is narrower than five hole diameters: little is left beside the hole.',
+    ),
+    ...short(
+      pitch,
+      LEAST_DISTANCES.pitch,
+      'pitch',
+      'pitch-short',
+      'The holes are nearer to each other than four hole diameters: they share the wall between them.',
+    ),
   ];
 }

@@ -28,22 +28,33 @@ export interface GroupLoad {
  * @throws InputError when there are fewer than two distinct positions or a number is out of range
  * @source shigley-2011-design, Example 8-7
  */
-export function fastenerGroup(fasteners: readonly Fastener[], load: GroupLoad): { x: number; y: number; total: number }[] {
-  const coordinate = (value: number): void => requireFinite(value, { parameter: 'fasteners', quantity: 'position of a screw', kind: 'length' });
+export function fastenerGroup(
+  fasteners: readonly Fastener[],
+  load: GroupLoad,
+): { x: number; y: number; total: number }[] {
+  const coordinate = (value: number): void =>
+    requireFinite(value, { parameter: 'fasteners', quantity: 'position of a screw', kind: 'length' });
   const items = fasteners.map(({ x, y, weight = 1 }) => {
     coordinate(x);
     coordinate(y);
     requirePositive(weight, { parameter: 'fasteners', quantity: 'weight of a screw', kind: 'ratio' });
     return { x, y, weight };
   });
-  for (const value of [load.force.x, load.force.y]) requireFinite(value, { parameter: 'force', quantity: 'force on the group', kind: 'force' });
-  for (const value of [load.at.x, load.at.y]) requireFinite(value, { parameter: 'at', quantity: 'point of the force', kind: 'length' });
+  for (const value of [load.force.x, load.force.y])
+    requireFinite(value, { parameter: 'force', quantity: 'force on the group', kind: 'force' });
+  for (const value of [load.at.x, load.at.y])
+    requireFinite(value, { parameter: 'at', quantity: 'point of the force', kind: 'length' });
   const weights = items.reduce((sum, item) => sum + item.weight, 0);
   const centre = (axis: 'x' | 'y'): number => items.reduce((sum, item) => sum + item.weight * item[axis], 0) / weights;
   const [cx, cy] = [centre('x'), centre('y')];
   const polar = items.reduce((sum, item) => sum + item.weight * ((item.x - cx) ** 2 + (item.y - cy) ** 2), 0);
   if (!(polar > 1e-40)) {
-    throw new InputError({ parameter: 'fasteners', quantity: 'screw positions', value: items.length, rule: 'must be at least two different places' });
+    throw new InputError({
+      parameter: 'fasteners',
+      quantity: 'screw positions',
+      value: items.length,
+      rule: 'must be at least two different places',
+    });
   }
   const moment = (load.at.x - cx) * load.force.y - (load.at.y - cy) * load.force.x;
   return items.map((item) => {

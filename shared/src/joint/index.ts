@@ -13,7 +13,14 @@ export { screwStrength, screwUse, type ScrewLoad, type ScrewStrength } from './s
 export { fastenerGroup, type Fastener, type GroupLoad } from './fastener-group.ts';
 export { pinBendingMoment } from './pin-bending.ts';
 
-export { preloadFromTorque, TIGHTENING_SCATTER, torqueCoefficient, torqueFromPreload, type Preload, type Tightening } from './preload.ts';
+export {
+  preloadFromTorque,
+  TIGHTENING_SCATTER,
+  torqueCoefficient,
+  torqueFromPreload,
+  type Preload,
+  type Tightening,
+} from './preload.ts';
 export { slipForce } from './clamp-friction.ts';
 export { RING_PINCH, ringClosing, ringPinch, type RingPinch } from './ring-pinch.ts';
 export { clampLimit, clampUse, type Clamp, type ClampLimit } from './clamp-torque.ts';

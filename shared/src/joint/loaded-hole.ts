@@ -1,6 +1,7 @@
 import { requireBelow, requireNotNegative, requirePositive } from '../require.ts';
 
-const force = (value: number): void => requireNotNegative(value, { parameter: 'force', quantity: 'force on the hole', kind: 'force' });
+const force = (value: number): void =>
+  requireNotNegative(value, { parameter: 'force', quantity: 'force on the hole', kind: 'force' });
 const length = (value: number, parameter: string, quantity: string): void =>
   requirePositive(value, { parameter, quantity, kind: 'length' });
 
@@ -34,7 +35,11 @@ export function netSectionStress(hole: { force: number; width: number; diameter:
   length(hole.diameter, 'diameter', 'hole diameter');
   length(hole.thickness, 'thickness', 'thickness');
   requirePositive(hole.width, { parameter: 'width', quantity: 'width', kind: 'length' });
-  requireBelow(hole.diameter, hole.width, 'must be smaller than the width', { parameter: 'diameter', quantity: 'hole diameter', kind: 'length' });
+  requireBelow(hole.diameter, hole.width, 'must be smaller than the width', {
+    parameter: 'diameter',
+    quantity: 'hole diameter',
+    kind: 'length',
+  });
   return hole.force / ((hole.width - hole.diameter) * hole.thickness);
 }
 

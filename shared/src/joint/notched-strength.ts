@@ -14,7 +14,11 @@ export const CHARACTERISTIC_LENGTHS = { point: 1.016e-3, mean: 3.81e-3 } as cons
 
 function reach({ holeDiameter, characteristicLength, holeFactor = 3 }: Notch): { xi: number; extra: number } {
   requirePositive(holeDiameter, { parameter: 'holeDiameter', quantity: 'hole diameter', kind: 'length' });
-  requirePositive(characteristicLength, { parameter: 'characteristicLength', quantity: 'characteristic length', kind: 'length' });
+  requirePositive(characteristicLength, {
+    parameter: 'characteristicLength',
+    quantity: 'characteristic length',
+    kind: 'length',
+  });
   requireBetween(holeFactor, 1, 10, { parameter: 'holeFactor', quantity: 'hole factor', kind: 'ratio' });
   const radius = holeDiameter / 2;
   return { xi: radius / (radius + characteristicLength), extra: holeFactor - 3 };

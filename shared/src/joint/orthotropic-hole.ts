@@ -26,6 +26,10 @@ export function orthotropicHoleFactor({ modulusX, modulusY, shearModulus, poisso
   requirePositive(shearModulus, { parameter: 'shearModulus', quantity: 'shear modulus', kind: 'modulus' });
   // Beyond sqrt(Ex/Ey) the compliance would not be positive definite: no such material.
   const largest = Math.sqrt(modulusX / modulusY);
-  requireBetween(poissonRatio, -largest, largest, { parameter: 'poissonRatio', quantity: 'Poisson’s ratio', kind: 'ratio' });
+  requireBetween(poissonRatio, -largest, largest, {
+    parameter: 'poissonRatio',
+    quantity: 'Poisson’s ratio',
+    kind: 'ratio',
+  });
   return 1 + Math.sqrt(2 * (largest - poissonRatio) + modulusX / shearModulus);
 }

@@ -20,7 +20,11 @@ export interface Preload {
 export const TIGHTENING_SCATTER = 0.25;
 
 function requireTightening({ torqueCoefficient, diameter }: Omit<Tightening, 'torque'>): void {
-  requireBetween(torqueCoefficient, 0.05, 0.6, { parameter: 'torqueCoefficient', quantity: 'torque coefficient', kind: 'ratio' });
+  requireBetween(torqueCoefficient, 0.05, 0.6, {
+    parameter: 'torqueCoefficient',
+    quantity: 'torque coefficient',
+    kind: 'ratio',
+  });
   requirePositive(diameter, { parameter: 'diameter', quantity: 'screw diameter', kind: 'length' });
 }
 
@@ -72,5 +76,7 @@ export function torqueCoefficient(thread: Thread, friction: { thread: number; he
   requireBetween(friction.head, 0.01, 1, { parameter: 'friction', quantity: 'head friction', kind: 'ratio' });
   const lead = thread.pitch / (Math.PI * mean);
   const flank = friction.thread / Math.cos(Math.PI / 6);
-  return ((mean / 2) * ((lead + flank) / (1 - lead * flank)) + 0.625 * friction.head * thread.diameter) / thread.diameter;
+  return (
+    ((mean / 2) * ((lead + flank) / (1 - lead * flank)) + 0.625 * friction.head * thread.diameter) / thread.diameter
+  );
 }

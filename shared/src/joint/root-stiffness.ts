@@ -26,7 +26,10 @@ export function screwStiffness({ diameter, parts, screwModulus }: ScrewedPair): 
     requirePositive(modulus, { parameter: 'modulus', quantity: 'modulus of a part', kind: 'modulus' });
   }
   const slender = ((parts[0].thickness + parts[1].thickness) / (2 * diameter)) ** (2 / 3);
-  const flexibility = parts.reduce((sum, p) => sum + 1 / (p.thickness * p.modulus) + 1 / (2 * p.thickness * screwModulus), 0);
+  const flexibility = parts.reduce(
+    (sum, p) => sum + 1 / (p.thickness * p.modulus) + 1 / (2 * p.thickness * screwModulus),
+    0,
+  );
   return 1 / (slender * 4.2 * flexibility);
 }
 
@@ -40,7 +43,11 @@ export function screwStiffness({ diameter, parts, screwModulus }: ScrewedPair): 
  * @derivation a moment M loads both springs with M/s, each gives by M/(s k), and the root turns by both over s
  */
 export function rootStiffness(root: { screwStiffness: number; screwSpacing: number }): number {
-  requirePositive(root.screwStiffness, { parameter: 'screwStiffness', quantity: 'stiffness at a screw', kind: 'stiffness' });
+  requirePositive(root.screwStiffness, {
+    parameter: 'screwStiffness',
+    quantity: 'stiffness at a screw',
+    kind: 'stiffness',
+  });
   requirePositive(root.screwSpacing, { parameter: 'screwSpacing', quantity: 'screw spacing', kind: 'length' });
   return (root.screwStiffness * root.screwSpacing ** 2) / 2;
 }

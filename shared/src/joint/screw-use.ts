@@ -23,7 +23,11 @@ export interface ScrewStrength {
  */
 export function screwStrength(thread: Thread, strength: PropertyClass): ScrewStrength {
   const area = stressArea(thread);
-  requirePositive(strength.tensileStrength, { parameter: 'tensileStrength', quantity: 'tensile strength', kind: 'stress' });
+  requirePositive(strength.tensileStrength, {
+    parameter: 'tensileStrength',
+    quantity: 'tensile strength',
+    kind: 'stress',
+  });
   requirePositive(strength.proofStress, { parameter: 'proofStress', quantity: 'proof stress', kind: 'stress' });
   requireBetween(strength.shearRatio, 0.1, 1, { parameter: 'shearRatio', quantity: 'shear ratio', kind: 'ratio' });
   return {
@@ -57,7 +61,11 @@ export function screwUse({ shear, tension, shearPlanes }: ScrewLoad, strength: S
   requireNotNegative(tension, { parameter: 'tension', quantity: 'tension', kind: 'force' });
   requireBetween(shearPlanes, 1, 4, { parameter: 'shearPlanes', quantity: 'number of shear planes', kind: 'count' });
   requirePositive(strength.shear, { parameter: 'strength', quantity: 'shear strength of the screw', kind: 'force' });
-  requirePositive(strength.tension, { parameter: 'strength', quantity: 'tensile strength of the screw', kind: 'force' });
+  requirePositive(strength.tension, {
+    parameter: 'strength',
+    quantity: 'tensile strength of the screw',
+    kind: 'force',
+  });
   const inTension = tension / strength.tension;
   return Math.max(shear / (shearPlanes * strength.shear) + inTension / 1.4, inTension);
 }

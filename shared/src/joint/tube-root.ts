@@ -86,17 +86,37 @@ function requireRoot(root: TubeRoot): void {
   requirePositive(root.holeDiameter, hole);
   requirePositive(root.screwDiameter, { parameter: 'screwDiameter', quantity: 'screw diameter', kind: 'length' });
   if (root.screwDiameter > root.holeDiameter) {
-    requireBelow(root.screwDiameter, root.holeDiameter, 'must not be larger than its hole', { parameter: 'screwDiameter', quantity: 'screw diameter', kind: 'length' });
+    requireBelow(root.screwDiameter, root.holeDiameter, 'must not be larger than its hole', {
+      parameter: 'screwDiameter',
+      quantity: 'screw diameter',
+      kind: 'length',
+    });
   }
   requireNotNegative(root.sleeveWall, { parameter: 'sleeveWall', quantity: 'wall of the sleeve', kind: 'length' });
   const bore = root.tube.outerDiameter / 2 - root.tube.wall;
-  requireBelow(root.sleeveWall, bore, 'must be smaller than half the bore of the tube', { parameter: 'sleeveWall', quantity: 'wall of the sleeve', kind: 'length' });
+  requireBelow(root.sleeveWall, bore, 'must be smaller than half the bore of the tube', {
+    parameter: 'sleeveWall',
+    quantity: 'wall of the sleeve',
+    kind: 'length',
+  });
   requirePositive(root.endDistance, { parameter: 'endDistance', quantity: 'distance to the end', kind: 'length' });
-  requireBelow(root.holeDiameter / 2, root.endDistance, 'must leave wall between hole and end', { parameter: 'endDistance', quantity: 'hole radius', kind: 'length' });
+  requireBelow(root.holeDiameter / 2, root.endDistance, 'must leave wall between hole and end', {
+    parameter: 'endDistance',
+    quantity: 'hole radius',
+    kind: 'length',
+  });
   requirePositive(root.screwSpacing, { parameter: 'screwSpacing', quantity: 'screw spacing', kind: 'length' });
-  requireBelow(root.holeDiameter, root.screwSpacing, 'must leave wall between the holes', { parameter: 'screwSpacing', quantity: 'hole diameter', kind: 'length' });
+  requireBelow(root.holeDiameter, root.screwSpacing, 'must leave wall between the holes', {
+    parameter: 'screwSpacing',
+    quantity: 'hole diameter',
+    kind: 'length',
+  });
   requireNotNegative(root.slipForce ?? 0, { parameter: 'slipForce', quantity: 'friction of the clamp', kind: 'force' });
-  for (const [parameter, quantity] of [['bearing', 'bearing strength'], ['shear', 'shear strength'], ['bending', 'bending strength']] as const) {
+  for (const [parameter, quantity] of [
+    ['bearing', 'bearing strength'],
+    ['shear', 'shear strength'],
+    ['bending', 'bending strength'],
+  ] as const) {
     requirePositive(root.strengths[parameter], { parameter, quantity, kind: 'stress' });
   }
 }

@@ -7,7 +7,12 @@ export const WOVEN_PLATE: CarbonPart = {
   density: materialValue(spread(1, 1500, 1600, 1600), 'data sheet', 'woven-plate-data-sheet'),
   youngsModulus: materialValue(spread(GPA, 50, 70, 75), 'data sheet', 'woven-plate-data-sheet'),
   shearModulus: materialValue(spread(GPA, 4, 5, 6), 'data sheet', 'woven-plate-data-sheet'),
-  bendingStrength: materialValue(spread(MPA, 400, 570, 700), 'data sheet', 'woven-plate-data-sheet', 'Compression 570, tension 600.'),
+  bendingStrength: materialValue(
+    spread(MPA, 400, 570, 700),
+    'data sheet',
+    'woven-plate-data-sheet',
+    'Compression 570, tension 600.',
+  ),
   shearStrength: materialValue(spread(MPA, 70, 90, 110), 'data sheet', 'woven-plate-data-sheet'),
   bearingStrength: materialValue(spread(MPA, 300, 450, 600), 'estimate', 'willberg-2023-lectures'),
 };
@@ -16,8 +21,18 @@ export const WOVEN_PLATE: CarbonPart = {
 export const QUASI_ISOTROPIC_PLATE: CarbonPart = {
   name: 'Quasi-isotropic carbon plate',
   density: materialValue(spread(1, 1500, 1580, 1600), 'common practice', 'common-practice'),
-  youngsModulus: materialValue(spread(GPA, 40, 47, 60), 'estimate', 'woven-plate-data-sheet', 'Half the woven plies turned by 45°.'),
-  shearModulus: materialValue(spread(GPA, 14, 18, 24), 'estimate', 'woven-plate-data-sheet', 'From E/2(1+ν) with ν of 0.3.'),
+  youngsModulus: materialValue(
+    spread(GPA, 40, 47, 60),
+    'estimate',
+    'woven-plate-data-sheet',
+    'Half the woven plies turned by 45°.',
+  ),
+  shearModulus: materialValue(
+    spread(GPA, 14, 18, 24),
+    'estimate',
+    'woven-plate-data-sheet',
+    'From E/2(1+ν) with ν of 0.3.',
+  ),
   bendingStrength: materialValue(spread(MPA, 300, 420, 550), 'estimate', 'woven-plate-data-sheet'),
   shearStrength: materialValue(spread(MPA, 120, 180, 250), 'estimate', 'woven-plate-data-sheet'),
   bearingStrength: materialValue(spread(MPA, 300, 450, 600), 'estimate', 'willberg-2023-lectures'),

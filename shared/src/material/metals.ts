@@ -6,8 +6,18 @@ export const ALUMINIUM_7075_T6: Metal = {
   density: materialValue(spread(1, 2800, 2810, 2820), 'typical published', 'aluminum-association-7075'),
   youngsModulus: materialValue(spread(GPA, 71, 72, 72), 'typical published', 'aluminum-association-7075'),
   shearModulus: materialValue(spread(GPA, 26.5, 26.9, 27), 'typical published', 'aluminum-association-7075'),
-  yieldStrength: materialValue(spread(MPA, 455, 503, 503), 'typical published', 'aluminum-association-7075', 'Design minima of sheet lie near 483.'),
-  tensileStrength: materialValue(spread(MPA, 525, 572, 572), 'typical published', 'aluminum-association-7075', 'Design minima of sheet lie near 538.'),
+  yieldStrength: materialValue(
+    spread(MPA, 455, 503, 503),
+    'typical published',
+    'aluminum-association-7075',
+    'Design minima of sheet lie near 483.',
+  ),
+  tensileStrength: materialValue(
+    spread(MPA, 525, 572, 572),
+    'typical published',
+    'aluminum-association-7075',
+    'Design minima of sheet lie near 538.',
+  ),
 };
 
 /** Standoffs of unknown alloy: the low end is what an unnamed one may be. */

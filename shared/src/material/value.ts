@@ -1,10 +1,6 @@
 /** What a material number is worth. */
 export type MaterialValueKind =
-  | 'data sheet'
-  | 'standard minimum'
-  | 'typical published'
-  | 'common practice'
-  | 'estimate';
+  'data sheet' | 'standard minimum' | 'typical published' | 'common practice' | 'estimate';
 
 /** A material number with its spread: materials differ by maker, batch and lay-up. SI. */
 export interface MaterialValue {

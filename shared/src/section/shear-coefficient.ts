@@ -18,8 +18,7 @@ export function roundShearCoefficient(boreRatio: number, poissonRatio: number): 
   requirePoissonRatio(poissonRatio);
   const square = (1 + boreRatio ** 2) ** 2;
   return (
-    (6 * (1 + poissonRatio) * square) /
-    ((7 + 6 * poissonRatio) * square + (20 + 12 * poissonRatio) * boreRatio ** 2)
+    (6 * (1 + poissonRatio) * square) / ((7 + 6 * poissonRatio) * square + (20 + 12 * poissonRatio) * boreRatio ** 2)
   );
 }
 

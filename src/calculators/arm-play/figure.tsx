@@ -17,7 +17,12 @@ export function ArmPlayFigure({ values, result, show }: FigureProps<PlayValues, 
   const end = -s - half;
   // The arm turns about the middle between the screws.
   const turned = (x: number, y: number): Point => ({ x: x - y * result.angle, y: y + (x + s / 2) * result.angle });
-  const corners: readonly (readonly [number, number])[] = [[end, -half], [L, -half], [L, half], [end, half]];
+  const corners: readonly (readonly [number, number])[] = [
+    [end, -half],
+    [L, -half],
+    [L, half],
+    [end, half],
+  ];
   const tip = turned(L, 0);
   return (
     <Drawing
@@ -35,7 +40,13 @@ export function ArmPlayFigure({ values, result, show }: FigureProps<PlayValues, 
         <Outline key={x} circle={{ x, y: 0, radius: 0.0015 }} fill="paper" />
       ))}
       <Outline circle={{ x: tip.x, y: tip.y, radius: Math.min(half * 0.5, 0.003) }} tone="accent" fill="paper" />
-      <DimensionLine from={{ x: L + half * 0.6, y: 0 }} to={{ x: L + half * 0.6, y: tip.y }} offset={-14} label={show(result.motorError, 'length', 2)} tone="accent" />
+      <DimensionLine
+        from={{ x: L + half * 0.6, y: 0 }}
+        to={{ x: L + half * 0.6, y: tip.y }}
+        offset={-14}
+        label={show(result.motorError, 'length', 2)}
+        tone="accent"
+      />
       <DimensionLine from={{ x: -s, y: -half }} to={{ x: 0, y: -half }} offset={-26} label={show(s, 'length')} />
       <DimensionLine from={{ x: 0, y: -half }} to={{ x: L, y: -half }} offset={-26} label={show(L, 'length')} />
     </Drawing>

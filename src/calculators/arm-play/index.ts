@@ -4,11 +4,34 @@ import { armLength, outerDiameter, screwSpacing } from '../root-inputs.ts';
 import { ArmPlayFigure } from './figure.tsx';
 
 const clearance = (label: string, symbol: string, help: string, value: number, frameField: string) =>
-  ({ quantity: 'length', label, symbol, help, group: 'Clearance', default: value, min: 0, max: 0.001, step: 0.00005, frameField }) as const satisfies QuantityInput;
+  ({
+    quantity: 'length',
+    label,
+    symbol,
+    help,
+    group: 'Clearance',
+    default: value,
+    min: 0,
+    max: 0.001,
+    step: 0.00005,
+    frameField,
+  }) as const satisfies QuantityInput;
 
 const inputs = {
-  armClearance: clearance('Hole in the arm less screw', 'c_a', 'On diameter. A 3.2 mm hole on an M3 screw of 2.95 mm has 0.25 mm.', 0.00025, 'arm.root.clearance'),
-  plateClearance: clearance('Hole in the plates less screw', 'c_p', 'On diameter. Cut plates often come out at 3.1 mm.', 0.00015, 'body.plate.clearance'),
+  armClearance: clearance(
+    'Hole in the arm less screw',
+    'c_a',
+    'On diameter. A 3.2 mm hole on an M3 screw of 2.95 mm has 0.25 mm.',
+    0.00025,
+    'arm.root.clearance',
+  ),
+  plateClearance: clearance(
+    'Hole in the plates less screw',
+    'c_p',
+    'On diameter. Cut plates often come out at 3.1 mm.',
+    0.00015,
+    'body.plate.clearance',
+  ),
   screwSpacing,
   armLength,
   armHeight: {
@@ -58,7 +81,8 @@ export default defineCalculator({
       label: 'Motor leaning',
       symbol: '\\varphi',
       quantity: 'angle',
-      meaning: 'About the arm’s own axis, either way, until the clamp holds it. A leaning motor pushes the frame round in yaw.',
+      meaning:
+        'About the arm’s own axis, either way, until the clamp holds it. A leaning motor pushes the frame round in yaw.',
       value: (play: ArmPlay) => play.lean,
       digits: 2,
     },
@@ -99,7 +123,9 @@ export default defineCalculator({
       x: { label: 'Screw spacing', quantity: 'length' },
       y: { label: 'Motor beside its place', quantity: 'length' },
       data: (values, _result, calculate) =>
-        sweep(values, calculate, { input: 'screwSpacing', from: 0.006, to: 0.05 }, [{ label: 'either way', of: ({ motorError }) => motorError, role: 'main' }]),
+        sweep(values, calculate, { input: 'screwSpacing', from: 0.006, to: 0.05 }, [
+          { label: 'either way', of: ({ motorError }) => motorError, role: 'main' },
+        ]),
     },
   ],
   Figure: ArmPlayFigure,

@@ -1,4 +1,14 @@
-import { clampLimit, clampUse, COARSE_THREADS, preloadFromTorque, ringPinch, type Clamp, type ClampLimit, type Preload, type RingPinch } from '@frameworthy/shared/joint';
+import {
+  clampLimit,
+  clampUse,
+  COARSE_THREADS,
+  preloadFromTorque,
+  ringPinch,
+  type Clamp,
+  type ClampLimit,
+  type Preload,
+  type RingPinch,
+} from '@frameworthy/shared/joint';
 import { PULTRUDED_TUBE, ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
 import type { Values } from '~/island/declaration.ts';
 import type { inputs } from './inputs.ts';
@@ -22,7 +32,14 @@ export function compute(values: ClampValues): ClampResult {
       : (values.tubeMaterial === 'pultruded' ? PULTRUDED_TUBE : ROLL_WRAPPED_TUBE).hoopBendingStrength.typical;
   const screwDiameter = COARSE_THREADS[values.thread].diameter;
   const { outerDiameter, wall, clampLength, torqueCoefficient, torque } = values;
-  const clamp = (walls: number): Clamp => ({ outerDiameter, wall: walls, clampLength, hoopBendingStrength: strength, torqueCoefficient, screwDiameter });
+  const clamp = (walls: number): Clamp => ({
+    outerDiameter,
+    wall: walls,
+    clampLength,
+    hoopBendingStrength: strength,
+    torqueCoefficient,
+    screwDiameter,
+  });
   const limit = (walls: number) => ({ ...clampLimit(clamp(walls)), use: clampUse(clamp(walls), torque) });
   const preload = preloadFromTorque({ torque, torqueCoefficient, diameter: screwDiameter });
   return {

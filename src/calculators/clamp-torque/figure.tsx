@@ -20,7 +20,13 @@ export function ClampTorqueFigure({ values, result, show }: FigureProps<ClampVal
       {sleeve > 0 && <Outline circle={{ x, y: 0, radius: half - wall }} fill="shade" />}
       <Outline circle={{ x, y: 0, radius: half - wall - sleeve }} fill="paper" />
       <CentreLine from={{ x, y: -half - PLATE - 0.002 }} to={{ x, y: half + PLATE + 0.002 }} />
-      <ForceArrow at={{ x, y: half + PLATE }} direction={{ x: 0, y: -1 }} length={arrow(force)} label={show(force, 'force')} pushes />
+      <ForceArrow
+        at={{ x, y: half + PLATE }}
+        direction={{ x: 0, y: -1 }}
+        length={arrow(force)}
+        label={show(force, 'force')}
+        pushes
+      />
       <ForceArrow at={{ x, y: -half - PLATE }} direction={{ x: 0, y: 1 }} length={arrow(force)} pushes />
       <Label at={{ x, y: 0 }} text={text} tone="quiet" />
     </g>
@@ -36,7 +42,12 @@ export function ClampTorqueFigure({ values, result, show }: FigureProps<ClampVal
     >
       {cut(-apart / 2, 0, 'bare', result.bare.force)}
       {cut(apart / 2, sleeveWall, sleeveWall > 0 ? 'doubled' : 'no sleeve', result.doubled.force)}
-      <DimensionLine from={{ x: -apart / 2 - width / 2, y: -half }} to={{ x: -apart / 2 - width / 2, y: half }} offset={24} label={show(D, 'length')} />
+      <DimensionLine
+        from={{ x: -apart / 2 - width / 2, y: -half }}
+        to={{ x: -apart / 2 - width / 2, y: half }}
+        offset={24}
+        label={show(D, 'length')}
+      />
     </Drawing>
   );
 }

@@ -21,7 +21,8 @@ export default defineCalculator({
     {
       id: 'torque-over-wall',
       title: 'Largest torque against wall',
-      caption: 'The clamp works against the square of the wall: a little more wall, or a sleeve, takes a lot more torque.',
+      caption:
+        'The clamp works against the square of the wall: a little more wall, or a sleeve, takes a lot more torque.',
       x: { label: 'Wall of the tube', quantity: 'length' },
       y: { label: 'Largest torque', quantity: 'moment' },
       data: (values, _result, calculate) => {
@@ -29,7 +30,13 @@ export default defineCalculator({
           { label: 'bare', of: ({ bare }) => bare.torque, role: 'comparison' },
           { label: 'with the sleeve', of: ({ doubled }) => doubled.torque, role: 'main' },
         ]);
-        return { ...curves, series: [...curves.series, { label: 'your torque', role: 'limit' as const, y: curves.x.map(() => values.torque) }] };
+        return {
+          ...curves,
+          series: [
+            ...curves.series,
+            { label: 'your torque', role: 'limit' as const, y: curves.x.map(() => values.torque) },
+          ],
+        };
       },
     },
   ],

@@ -4,7 +4,11 @@ import { outerDiameter, sleeveWall, wall } from '../root-inputs.ts';
 export const inputs = {
   outerDiameter,
   wall,
-  sleeveWall: { ...sleeveWall, default: 0.001, help: 'Of a tube bonded into the root, for the doubled case. 0 compares bare with bare.' },
+  sleeveWall: {
+    ...sleeveWall,
+    default: 0.001,
+    help: 'Of a tube bonded into the root, for the doubled case. 0 compares bare with bare.',
+  },
   tubeMaterial: {
     label: 'Tube',
     help: 'Sets the strength of the wall round the tube: a pultruded tube has hardly any fibre that way.',
@@ -38,7 +42,7 @@ export const inputs = {
   },
   thread: {
     label: 'Screw',
-    help: 'One root screw.',
+    help: 'One of the two root screws.',
     group: 'Clamp',
     choices: { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3', M4: 'M4' },
     default: 'M3',

@@ -92,9 +92,9 @@ export const steps: readonly Step<ClampValues, ClampResult>[] = [
   },
   {
     id: 'ring',
-    says: 'Spread over the clamp length, it bends the wall like a pinched ring of mean radius R',
+    says: 'Spread over the clamp length, it bends each unit of width of the wall like a pinched ring of mean radius R',
     formula: 'M = \\frac{F}{b}\\,\\frac{R}{\\pi}',
-    numbers: 'M = \\frac{\\slot{force}}{\\slot{length}}\\cdot\\frac{\\slot{radius}}{\\pi} = \\slot{moment}\\text{ per width}',
+    numbers: 'M = \\frac{\\slot{force}}{\\slot{length}}\\cdot\\frac{\\slot{radius}}{\\pi} = \\slot{moment}',
     slots: (v, r) => ({
       force: { value: r.preload.nominal, quantity: 'force' },
       length: { value: v.clampLength, quantity: 'length' },
@@ -106,7 +106,8 @@ export const steps: readonly Step<ClampValues, ClampResult>[] = [
     id: 'stress',
     says: 'The wall’s stress, with k for the curve of the wall',
     formula: '\\sigma = k\\,\\frac{6M}{t^2}',
-    numbers: '\\sigma = \\slot{k}\\cdot\\frac{6\\cdot\\slot{moment}}{(\\slot{wall})^2} = \\slot{stress}\\quad\\text{against}\\quad\\slot{strength}',
+    numbers:
+      '\\sigma = \\slot{k}\\cdot\\frac{6\\cdot\\slot{moment}}{(\\slot{wall})^2} = \\slot{stress}\\quad\\text{against}\\quad\\slot{strength}',
     slots: (v, r) => ({
       k: { value: r.pinch.thinStress > 0 ? r.pinch.stress / r.pinch.thinStress : 1, quantity: 'ratio' },
       moment: { value: r.pinch.moment, quantity: 'force' },

@@ -61,9 +61,13 @@ export function compute(values: RootValues): RootResult {
   const rootLength = values.endDistance + values.screwSpacing;
   const sleeve =
     values.sleeveWall > 0
-      ? massPerLength(roundTubeSection({ outerDiameter: values.outerDiameter - 2 * values.wall, wall: values.sleeveWall }).area, density)
+      ? massPerLength(
+          roundTubeSection({ outerDiameter: values.outerDiameter - 2 * values.wall, wall: values.sleeveWall }).area,
+          density,
+        )
       : 0;
-  const mass = massPerLength(roundTubeSection(tube).area, density) * (rootLength + values.armLength) + sleeve * rootLength;
+  const mass =
+    massPerLength(roundTubeSection(tube).area, density) * (rootLength + values.armLength) + sleeve * rootLength;
   return { root, screw, mass, screwDiameter: thread.diameter };
 }
 

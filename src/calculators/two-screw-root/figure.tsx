@@ -15,7 +15,15 @@ export function TwoScrewRootFigure({ values, result, show }: FigureProps<RootVal
   const cut = Math.min(armLength, 0.035);
   const half = D / 2;
   const bore = half - wall;
-  const edge = (y: number) => <HiddenLine points={[{ x: end, y }, { x: cut, y }]} open />;
+  const edge = (y: number) => (
+    <HiddenLine
+      points={[
+        { x: end, y },
+        { x: cut, y },
+      ]}
+      open
+    />
+  );
   const sleeve = bore - sleeveWall;
   return (
     <Drawing
@@ -26,14 +34,41 @@ export function TwoScrewRootFigure({ values, result, show }: FigureProps<RootVal
       margin={{ left: 40, right: 66, top: 74, bottom: 108 }}
       show={show}
     >
-      <Outline points={[{ x: cut, y: half }, { x: end, y: half }, { x: end, y: -half }, { x: cut, y: -half }]} open fill="shade" />
+      <Outline
+        points={[
+          { x: cut, y: half },
+          { x: end, y: half },
+          { x: end, y: -half },
+          { x: cut, y: -half },
+        ]}
+        open
+        fill="shade"
+      />
       {edge(bore)}
       {edge(-bore)}
       {sleeveWall > 0 && (
         <>
-          <HiddenLine points={[{ x: Math.min(cut, holeDiameter * 2), y: bore }, { x: Math.min(cut, holeDiameter * 2), y: -bore }]} open />
-          <HiddenLine points={[{ x: end, y: sleeve }, { x: Math.min(cut, holeDiameter * 2), y: sleeve }]} open />
-          <HiddenLine points={[{ x: end, y: -sleeve }, { x: Math.min(cut, holeDiameter * 2), y: -sleeve }]} open />
+          <HiddenLine
+            points={[
+              { x: Math.min(cut, holeDiameter * 2), y: bore },
+              { x: Math.min(cut, holeDiameter * 2), y: -bore },
+            ]}
+            open
+          />
+          <HiddenLine
+            points={[
+              { x: end, y: sleeve },
+              { x: Math.min(cut, holeDiameter * 2), y: sleeve },
+            ]}
+            open
+          />
+          <HiddenLine
+            points={[
+              { x: end, y: -sleeve },
+              { x: Math.min(cut, holeDiameter * 2), y: -sleeve },
+            ]}
+            open
+          />
         </>
       )}
       <CentreLine from={{ x: end - 0.002, y: 0 }} to={{ x: cut + 0.004, y: 0 }} />
@@ -45,8 +80,20 @@ export function TwoScrewRootFigure({ values, result, show }: FigureProps<RootVal
       ))}
       <ForceArrow at={{ x: 0, y: 0 }} direction={DOWN} length={arrow(outer)} label={show(outer, 'force')} />
       <ForceArrow at={{ x: -s, y: 0 }} direction={UP} length={arrow(inner)} label={show(inner, 'force')} />
-      <ForceArrow at={{ x: cut, y: 0 }} direction={UP} length={arrow(values.horizontalForce)} label={show(values.horizontalForce, 'force')} />
-      <Label at={{ x: cut, y: -half }} dx={0} dy={-16} text={`motor at ${show(armLength, 'length')}`} align="middle" tone="quiet" />
+      <ForceArrow
+        at={{ x: cut, y: 0 }}
+        direction={UP}
+        length={arrow(values.horizontalForce)}
+        label={show(values.horizontalForce, 'force')}
+      />
+      <Label
+        at={{ x: cut, y: -half }}
+        dx={0}
+        dy={-16}
+        text={`motor at ${show(armLength, 'length')}`}
+        align="middle"
+        tone="quiet"
+      />
       <DimensionLine from={{ x: end, y: -half }} to={{ x: -s, y: -half }} offset={-78} label={show(e, 'length')} />
       <DimensionLine from={{ x: -s, y: -half }} to={{ x: 0, y: -half }} offset={-78} label={show(s, 'length')} />
       <DimensionLine from={{ x: end, y: -half }} to={{ x: end, y: half }} offset={22} label={show(D, 'length')} />

@@ -19,7 +19,8 @@ export default defineCalculator({
   steps,
   plots,
   Figure: TwoScrewRootFigure,
-  figureCaption: 'The root from above, to scale: what the screws do to the tube. Arrows grow with the square root of the force.',
+  figureCaption:
+    'The root from above, to scale: what the screws do to the tube. Arrows grow with the square root of the force.',
   assumptions: [
     'Static load; a blow is put in as the largest force it reaches.',
     'The plates hold the screws upright and do not help by their edges; friction only where it is counted.',
@@ -27,6 +28,18 @@ export default defineCalculator({
     'Strengths are typical values with a wide spread, not allowables.',
     'Crushing of the tube between the plates is a question of its own: see Clamp torque.',
   ],
-  sources: ['willberg-2023-lectures', 'chambers-1995-tm106943', 'whitney-1974-stress', 'en-2005-1993-1-8', 'iso-2013-898'],
-  formulas: ['joint/two-screw-root.ts', 'joint/tube-root.ts', 'joint/hole-uses.ts', 'joint/screw-use.ts', 'section/drilled-tube.ts'],
+  sources: [
+    'willberg-2023-lectures',
+    'chambers-1995-tm106943',
+    'whitney-1974-stress',
+    'en-2005-1993-1-8',
+    'iso-2013-898',
+  ],
+  formulas: [
+    'joint/two-screw-root.ts',
+    'joint/tube-root.ts',
+    'joint/hole-uses.ts',
+    'joint/screw-use.ts',
+    'section/drilled-tube.ts',
+  ],
 });

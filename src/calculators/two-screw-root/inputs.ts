@@ -31,10 +31,22 @@ const force = (label: string, symbol: string, help: string, value: number, field
 
 export const inputs = {
   horizontalForce: {
-    ...force('In the plane of the propellers', 'F_h', 'A strike from the side. A hand pulls about 100 N; a gate hit at speed is some hundreds.', 200, 'loads.strike.horizontal'),
+    ...force(
+      'In the plane of the propellers',
+      'F_h',
+      'A strike from the side. A hand pulls about 100 N; a gate hit at speed is some hundreds.',
+      200,
+      'loads.strike.horizontal',
+    ),
     parameters: ['tipForce'],
   },
-  verticalForce: force('Up or down', 'F_v', 'Full thrust of a 5-inch motor is 13 to 18 N; a hard landing on one arm is more.', 60, 'loads.strike.vertical'),
+  verticalForce: force(
+    'Up or down',
+    'F_v',
+    'Full thrust of a 5-inch motor is 13 to 18 N; a hard landing on one arm is more.',
+    60,
+    'loads.strike.vertical',
+  ),
   armLength,
   screwSpacing,
   endDistance: {
@@ -59,9 +71,21 @@ export const inputs = {
     choices: { 'roll-wrapped': 'roll-wrapped', pultruded: 'pultruded', own: 'own values' },
     default: 'roll-wrapped',
   },
-  bearingStrength: strength('Bearing strength', '\\sigma_b', 'Mean pressure of a screw at which the hole gives.', 400e6, 'bearing'),
+  bearingStrength: strength(
+    'Bearing strength',
+    '\\sigma_b',
+    'Mean pressure of a screw at which the hole gives.',
+    400e6,
+    'bearing',
+  ),
   shearStrength: strength('Shear strength of the wall', '\\tau', 'In the plane of the wall.', 80e6, 'shear'),
-  bendingStrength: strength('Bending strength along the tube', '\\sigma', 'The lower of tension and compression.', 600e6, 'bending'),
+  bendingStrength: strength(
+    'Bending strength along the tube',
+    '\\sigma',
+    'The lower of tension and compression.',
+    600e6,
+    'bending',
+  ),
   thread: {
     label: 'Screw',
     help: 'Both root screws.',

@@ -5,7 +5,12 @@ import { MODE_WORDS, useOf, type RootResult, type RootValues } from './compute.t
 
 type RootOutput = Output<RootValues, RootResult>;
 
-const stress = (hole: HoleUse['hole'], mode: HoleMode, rest: Pick<RootOutput, 'key' | 'label' | 'meaning' | 'symbol'>, of: string): RootOutput => ({
+const stress = (
+  hole: HoleUse['hole'],
+  mode: HoleMode,
+  rest: Pick<RootOutput, 'key' | 'label' | 'meaning' | 'symbol'>,
+  of: string,
+): RootOutput => ({
   ...rest,
   quantity: 'stress',
   group: hole === 'outer' ? 'Outer hole' : 'Inner hole',
@@ -29,7 +34,11 @@ export const outputs: readonly RootOutput[] = [
     quantity: 'percent',
     meaning: 'Share of the wall’s strength used where it is used most.',
     value: ({ root }) => root.weakest.use,
-    verdict: ({ root }) => verdictOfUse(root.weakest.use, `the strength against ${MODE_WORDS[root.weakest.mode]}, ${root.weakest.hole} hole`),
+    verdict: ({ root }) =>
+      verdictOfUse(
+        root.weakest.use,
+        `the strength against ${MODE_WORDS[root.weakest.mode]}, ${root.weakest.hole} hole`,
+      ),
     headline: true,
   },
   {
@@ -41,12 +50,60 @@ export const outputs: readonly RootOutput[] = [
     value: ({ root }) => root.horizontal.outer,
     group: 'Outer hole',
   },
-  stress('outer', 'bearing', { key: 'outerBearing', label: 'Bearing', symbol: '\\sigma_b', meaning: 'Mean pressure of the screw on the walls.' }, 'the bearing strength'),
-  stress('outer', 'tear-out', { key: 'outerTearOut', label: 'Tear-out between the holes', symbol: '\\tau', meaning: 'Mean shear or splitting stress in the wall between the holes, half of which each hole may use.' }, 'the shear strength'),
-  stress('outer', 'net-section-horizontal', { key: 'bendingSideways', label: 'Bending sideways', meaning: 'Outer-fibre stress of the drilled tube. The holes stand at its neutral axis and cost little.' }, 'the bending strength'),
-  stress('outer', 'net-section-vertical', { key: 'bendingUpright', label: 'Bending up or down', meaning: 'Outer-fibre stress with the holes at the extreme fibre, against the strength of the notched wall.' }, 'the notched bending strength'),
-  stress('inner', 'bearing', { key: 'innerBearing', label: 'Bearing', symbol: '\\sigma_b', meaning: 'Mean pressure of the screw on the walls.' }, 'the bearing strength'),
-  stress('inner', 'tear-out', { key: 'innerTearOut', label: 'Tear-out at the tube end', symbol: '\\tau', meaning: 'Mean shear or splitting stress in the wall between hole and end.' }, 'the shear strength'),
+  stress(
+    'outer',
+    'bearing',
+    { key: 'outerBearing', label: 'Bearing', symbol: '\\sigma_b', meaning: 'Mean pressure of the screw on the walls.' },
+    'the bearing strength',
+  ),
+  stress(
+    'outer',
+    'tear-out',
+    {
+      key: 'outerTearOut',
+      label: 'Tear-out between the holes',
+      symbol: '\\tau',
+      meaning: 'Mean shear or splitting stress in the wall between the holes, half of which each hole may use.',
+    },
+    'the shear strength',
+  ),
+  stress(
+    'outer',
+    'net-section-horizontal',
+    {
+      key: 'bendingSideways',
+      label: 'Bending sideways',
+      meaning: 'Outer-fibre stress of the drilled tube. The holes stand at its neutral axis and cost little.',
+    },
+    'the bending strength',
+  ),
+  stress(
+    'outer',
+    'net-section-vertical',
+    {
+      key: 'bendingUpright',
+      label: 'Bending up or down',
+      meaning: 'Outer-fibre stress with the holes at the extreme fibre, against the strength of the notched wall.',
+    },
+    'the notched bending strength',
+  ),
+  stress(
+    'inner',
+    'bearing',
+    { key: 'innerBearing', label: 'Bearing', symbol: '\\sigma_b', meaning: 'Mean pressure of the screw on the walls.' },
+    'the bearing strength',
+  ),
+  stress(
+    'inner',
+    'tear-out',
+    {
+      key: 'innerTearOut',
+      label: 'Tear-out at the tube end',
+      symbol: '\\tau',
+      meaning: 'Mean shear or splitting stress in the wall between hole and end.',
+    },
+    'the shear strength',
+  ),
   {
     key: 'screwUse',
     label: 'Outer screw',

@@ -33,7 +33,11 @@ function spending(values: RootValues, compute: (values: RootValues) => RootResul
       {
         label: 'thicker wall',
         role: 'comparison',
-        y: x.map((mass) => use({ wall: outer - Math.sqrt(Math.max(0, (outer - values.wall) ** 2 - mass / (density * length * Math.PI))) })),
+        y: x.map((mass) =>
+          use({
+            wall: outer - Math.sqrt(Math.max(0, (outer - values.wall) ** 2 - mass / (density * length * Math.PI))),
+          }),
+        ),
       },
     ],
   };
@@ -43,7 +47,7 @@ export const plots: readonly Plot<RootValues, RootResult>[] = [
   {
     id: 'load-over-spacing',
     title: 'Load on the holes against screw spacing',
-    caption: 'Twice the spacing nearly halves both loads; beyond three centimetres there is little left to gain.',
+    caption: 'Twice the spacing nearly halves both loads; beyond four centimetres there is little left to gain.',
     x: { label: 'Screw spacing', quantity: 'length' },
     y: { label: 'Load on the hole', quantity: 'force' },
     data: (values, _result, compute) =>

@@ -29,7 +29,8 @@ export const steps: readonly Step<RootValues, RootResult>[] = [
     id: 'bearing',
     says: 'It presses on both walls of tube and sleeve',
     formula: '\\sigma_b = \\frac{F_o}{2\\,d\\,(t+t_s)}',
-    numbers: '\\sigma_b = \\frac{\\slot{outer}}{2\\cdot\\slot{screw}\\cdot(\\slot{wall}+\\slot{sleeve})} = \\slot{stress}',
+    numbers:
+      '\\sigma_b = \\frac{\\slot{outer}}{2\\cdot\\slot{screw}\\cdot(\\slot{wall}+\\slot{sleeve})} = \\slot{stress}',
     slots: (v, result) => ({
       outer: { value: result.root.horizontal.outer, quantity: 'force' },
       screw: { value: result.screwDiameter, quantity: 'length' },
