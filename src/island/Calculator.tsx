@@ -59,12 +59,8 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
         {stale && <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>}
         {good && <Results calculator={calculator} {...good} show={show} showPadded={showPadded} />}
       </div>
-      {good && (
-        <div class="pictures">
-          <figure class="figure">
-            <calculator.Figure {...good} show={show} />
-            <figcaption>{calculator.figureCaption}</figcaption>
-          </figure>
+      {good && calculator.plots.length > 0 && (
+        <div class="plots">
           {calculator.plots.map((plot) => (
             <Plot key={plot.id} {...{ calculator, plot, good, units, show }} />
           ))}

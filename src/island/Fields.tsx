@@ -27,9 +27,9 @@ function groups(inputs: readonly [string, Input][]): { name: string | undefined;
 export function Fields({ id, state, units, show }: Props) {
   return (
     <form class="fields" aria-label="Your values" onSubmit={(event) => event.preventDefault()}>
-      {groups(state.inputs).map((group) => (
-        <fieldset key={group.name ?? ''}>
-          <legend>{group.name ?? 'Your values'}</legend>
+      {groups(state.inputs).map((group, i) => (
+        <fieldset key={group.name ?? i}>
+          <legend>{group.name ?? (i === 0 ? 'Your values' : 'Further values')}</legend>
           {group.inputs.map(([name, input]) => {
             const field = `${id}-${name}`;
             return isQuantity(input) ? (

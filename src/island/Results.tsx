@@ -35,7 +35,7 @@ function Row({ output, values, result, showPadded }: RowProps) {
   );
 }
 
-/** The answer in a sentence, the numbers with what they mean, and reasons to doubt them. */
+/** The answer in a sentence, the figure, the numbers with what they mean, and reasons to doubt them. */
 export function Results({ calculator, ...rest }: Props) {
   const { values, result, show } = rest;
   const outputs = calculator.outputs as readonly Output<ValueSet, unknown>[];
@@ -46,6 +46,10 @@ export function Results({ calculator, ...rest }: Props) {
   return (
     <div class="results">
       <p class="says">{calculator.says(result, values, show)}</p>
+      <figure class="figure">
+        <calculator.Figure values={values} result={result} show={show} />
+        <figcaption>{calculator.figureCaption}</figcaption>
+      </figure>
       {warnings.map(({ code, message }) => (
         <p class="warning" key={code}>
           <strong>Note</strong> {message}

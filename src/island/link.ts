@@ -1,4 +1,4 @@
-import { formatForLink, parseQuantity, unitFor, unitsOf, type UnitChoice } from '@frameworthy/shared/quantity';
+import { formatForLink, parseQuantity, unitFor, unitsOf, type QuantityKind, type Unit, type UnitChoice } from '@frameworthy/shared/quantity';
 import type { AnyCalculator, Input } from './declaration.ts';
 import { readEntry } from './entry.ts';
 import { inputsOf, isQuantity, type ValueSet } from './values.ts';
@@ -25,6 +25,8 @@ function decode(text: string): string | undefined {
     return undefined;
   }
 }
+
+const LONG = 12;
 
 const quoted = (text: string) => `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}"`;
 
@@ -60,6 +62,13 @@ export function readLink(calculator: AnyCalculator, parts: readonly string[], st
   return { values, problems };
 }
 
+/** In the reader's unit, or in the one that gives a short number where that would need many digits: 21.5 N and not 4.8333923 lbf. */
+function valueText(value: number, kind: QuantityKind, units: UnitChoice): string {
+  const write = (unit: Unit) => formatForLink(value, kind, { unit: unit.symbol });
+  const own = write(unitFor(kind, units));
+  return own.length <= LONG ? own : unitsOf(kind).map(write).reduce((best, text) => (text.length < best.length ? text : best), own);
+}
+
 /** The fragment that holds what differs from `start`, in the reader's units. */
 export function writeLink(calculator: AnyCalculator, values: ValueSet, start: ValueSet, units: UnitChoice): string {
   const parts = inputsOf(calculator)
@@ -67,7 +76,7 @@ export function writeLink(calculator: AnyCalculator, values: ValueSet, start: Va
     .map(([key, input]) => {
       const value = values[key];
       const text = isQuantity(input)
-        ? formatForLink(value as number, input.quantity, { unit: unitFor(input.quantity, units).symbol })
+        ? valueText(value as number, input.quantity, units)
         : encodeURIComponent(String(value));
       return `${encodeURIComponent(key)}=${text}`;
     });

@@ -106,4 +106,6 @@ test('values for links and fields are plain', () => {
   expect(formatForLink(0.0127, 'length', { system: 'inch' })).toBe('0.5in');
   expect(formatForField(0.0127, unitFor('length', { system: 'inch' }))).toBe('0.5');
   expect(formatForField(-0.1 - 0.2, unitFor('force'))).toBe('−0.3');
+  expect(formatForField(1234.567, unitFor('force'))).toBe('1234.567');
+  expect(formatForField(21.5, unitFor('force', { system: 'inch' }))).toBe('4.8334');
 });

@@ -45,11 +45,11 @@ test('what is shown reads back to the digits shown, in any unit', () => {
   );
 });
 
-test('what a field holds reads back to seven digits', () => {
+test('what a field holds reads back to five digits', () => {
   fc.assert(
     fc.property(anyUnit, anyNumber, ({ kind, unit }, number) => {
       const value = number * unit.factor;
-      expect(Math.abs(read(formatForField(value, unit), kind, unit.symbol) / value - 1)).toBeLessThan(1e-6);
+      expect(Math.abs(read(formatForField(value, unit), kind, unit.symbol) / value - 1)).toBeLessThanOrEqual(0.5e-4 * (1 + 1e-9));
     }),
   );
 });

@@ -67,14 +67,21 @@ export function formatQuantity(value: number, kind: QuantityKind, options: Forma
   return `${number}${tight ? '' : NARROW_SPACE}${unit.symbol}`;
 }
 
+/** Digits of a number that was converted from another unit, and would have no end. */
+const CONVERTED = 5;
+const TYPED = 7;
+
 /**
- * The bare number for an entry field, to as many digits as the value needs, up to 7.
+ * The bare number for an entry field: whole where it is short, as when it was typed; 5 digits where it comes from another unit.
  * @param value - quantity [SI]
  * @param unit - the unit that stands beside the field
- * @returns text that reads back as the value, to 7 digits
+ * @returns text that reads back as the value, to 5 digits or more
  */
 export function formatForField(value: number, unit: Unit): string {
-  return String(Number((value / unit.factor).toPrecision(7))).replace('-', '−').replace(/e−(\d)/, 'e-$1');
+  const shown = value / unit.factor;
+  const typed = Number(shown.toPrecision(TYPED));
+  const number = Math.abs(typed - shown) <= 1e-12 * Math.abs(shown) ? typed : Number(shown.toPrecision(CONVERTED));
+  return String(number).replace(/^-/, '−');
 }
 
 /**
