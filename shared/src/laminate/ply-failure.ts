@@ -32,8 +32,8 @@ export function maximumStress(plyStress: Vector3, strengths: PlyStrengths): PlyF
   requireStrengths(strengths);
   const [along, across, shear] = plyStress;
   const modes: PlyFailure[] = [
-    along >= 0 ? { mode: 'fibre tension', factor: strengths.alongTension / along } : { mode: 'fibre compression', factor: -strengths.alongCompression / along },
-    across >= 0 ? { mode: 'splitting', factor: strengths.acrossTension / across } : { mode: 'crushing across', factor: -strengths.acrossCompression / across },
+    along >= 0 ? { mode: 'fibre tension', factor: strengths.alongTension / Math.abs(along) } : { mode: 'fibre compression', factor: strengths.alongCompression / Math.abs(along) },
+    across >= 0 ? { mode: 'splitting', factor: strengths.acrossTension / Math.abs(across) } : { mode: 'crushing across', factor: strengths.acrossCompression / Math.abs(across) },
     { mode: 'shear', factor: strengths.shear / Math.abs(shear) },
   ];
   const first = modes.reduce((least, mode) => (mode.factor < least.factor ? mode : least));
