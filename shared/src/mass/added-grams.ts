@@ -1,5 +1,5 @@
 import { requireBetween } from '../require.ts';
-import { agility } from './angular-acceleration.ts';
+import { agility } from './agility.ts';
 import { massProperties } from './assembly.ts';
 import type { Placed } from './body.ts';
 import type { Motor } from './motor.ts';

@@ -1,5 +1,6 @@
 /** Where mass sits and what it does: bodies, assemblies, tensors, how they are measured, and how a craft turns and hovers. */
-export { angularAcceleration, agility, type Agility } from './angular-acceleration.ts';
+export { angularAcceleration } from './angular-acceleration.ts';
+export { agility, type Agility } from './agility.ts';
 export { boxBody, type Box } from './box.ts';
 export { cylinderBody, type Cylinder } from './cylinder.ts';
 export { discBody, pointBody, rodBody } from './thin-bodies.ts';

@@ -1,5 +1,5 @@
 import type { Warning } from '../error.ts';
-import { agility, type Agility } from './angular-acceleration.ts';
+import { agility, type Agility } from './agility.ts';
 import { type MassProperties, massProperties } from './assembly.ts';
 import { type Battery, placedBattery } from './battery.ts';
 import { craftParts, type Craft } from './craft.ts';
