@@ -90,10 +90,10 @@ export const inputs = {
   },
   plane: {
     label: 'The blow comes',
-    choices: { vertical: 'from above or below, along the screws', horizontal: 'in the plane of the propellers' },
+    choices: { vertical: 'up or down', horizontal: 'sideways' },
     default: 'vertical',
     group: 'Blow',
-    help: 'The screws stand vertical. A blow along them bends the tube where their holes cost the most.',
+    help: 'The screws stand vertical. A blow up or down, along them, bends the tube where their holes cost the most; sideways is the plane of the propellers.',
   },
   sleeveOutside: {
     label: 'Sleeve outside diameter',
@@ -255,7 +255,7 @@ export const inputs = {
   },
   plasticRatio: {
     label: 'Yielding over elastic strain',
-    symbol: '\\gamma_p/\\gamma_e',
+    symbol: 'r_p',
     quantity: 'ratio',
     default: 5,
     min: 0,

@@ -68,7 +68,7 @@ export const outputs: readonly Output<DoublerValues, DoublerResult>[] = [
   {
     key: 'outerHole',
     label: 'Tube stress at the outer hole',
-    symbol: '\\sigma_t(0)',
+    symbol: '\\sigma_{t0}',
     quantity: 'stress',
     meaning: 'On the section that the hole leaves, with the sleeve in.',
     value: (r) => r.outerHole.tube,
@@ -167,7 +167,7 @@ export const outputs: readonly Output<DoublerValues, DoublerResult>[] = [
   {
     key: 'leastWall',
     label: 'Thinnest wall that holds',
-    symbol: 't^*',
+    symbol: 't_{min}',
     quantity: 'length',
     meaning: 'At the outer hole; the lightest sleeve for this blow. Zero: none is needed.',
     value: (r) => r.least.wall,

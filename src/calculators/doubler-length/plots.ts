@@ -12,7 +12,7 @@ export const plots: readonly Plot<DoublerValues, DoublerResult>[] = [
     id: 'stress',
     title: 'Stress along the arm',
     caption:
-      'The sleeve takes load off the tube behind its end; past it the tube is on its own. The steps are the screw holes, where less section is left and less stress allowed.',
+      'Marked where your sleeve ends. The sleeve takes load off the tube behind its end; past it the tube is on its own. The steps are the screw holes, where less section is left and less stress allowed.',
     x: { label: 'From the outer screw', quantity: 'length' },
     y: { label: 'Outer-fibre stress', quantity: 'stress' },
     data: (values, { section, end }) => {
@@ -42,7 +42,8 @@ export const plots: readonly Plot<DoublerValues, DoublerResult>[] = [
             y: x.map((at) => (inHole(at) ? values.holeShare : 1) * values.tubeStrength),
           },
         ],
-        stations: [{ x: 0, label: 'outer screw' }, ...(end > -screwSpacing ? [{ x: end, label: 'sleeve end' }] : [])],
+        stations: [{ x: 0, label: 'outer screw' }],
+        ...(end > -screwSpacing ? { marker: end } : {}),
       };
     },
   },

@@ -198,7 +198,7 @@ export const inputs = {
   },
   plasticRatio: {
     label: 'Yielding over elastic strain',
-    symbol: '\\gamma_p/\\gamma_e',
+    symbol: 'r_p',
     quantity: 'ratio',
     default: 5,
     min: 0,

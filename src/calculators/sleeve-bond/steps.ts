@@ -59,7 +59,7 @@ export const steps: readonly Step<BondValues, BondResult>[] = [
   {
     id: 'breaks',
     says: 'Elastic peak at which a long bond comes apart, its ends yielding first.',
-    formula: '\\tau_{eq} = f_T\\,\\tau_p\\sqrt{1+2\\,\\gamma_p/\\gamma_e}',
+    formula: '\\tau_{eq} = f_T\\,\\tau_p\\sqrt{1+2\\,r_p}',
     numbers: '\\tau_{eq} = \\slot{kept}\\cdot\\slot{strength}\\cdot\\sqrt{1+2\\cdot\\slot{plastic}} = \\slot{breaks}',
     slots: (v, r) => ({
       kept: { value: v.kept, quantity: 'percent' },
