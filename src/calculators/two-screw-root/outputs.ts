@@ -32,6 +32,7 @@ export const outputs: readonly RootOutput[] = [
     key: 'weakestUse',
     label: 'Weakest hole',
     quantity: 'percent',
+    digits: 2,
     meaning: 'Share of the wall’s strength used where it is used most.',
     value: ({ root }) => root.weakest.use,
     verdict: ({ root }) =>
@@ -108,6 +109,7 @@ export const outputs: readonly RootOutput[] = [
     key: 'screwUse',
     label: 'Outer screw',
     quantity: 'percent',
+    digits: 2,
     meaning: 'Share of the screw’s strength used by shear and pull together, in two shear planes.',
     value: ({ screw }) => screw,
     verdict: ({ screw }) => verdictOfUse(screw, 'the screw'),
