@@ -1,0 +1,46 @@
+import type { FigureProps } from '~/island/declaration.ts';
+import { CentreLine, DimensionLine, Drawing, Label, Outline, type Point } from '~/island/drawing/index.ts';
+import type { LayoutResult, LayoutValues } from './compute.ts';
+
+/** Plan from above, front at the top: body, arms, motors and the circles that the tips run on. */
+export function MotorLayoutFigure({ values, result, show }: FigureProps<LayoutValues, LayoutResult>) {
+  const { layout, outline, body, freeLength } = result;
+  const radius = values.propellerDiameter / 2;
+  const [x, y] = [layout.lateralSpacing / 2, layout.longitudinalSpacing / 2];
+  const reach = Math.hypot(x, y);
+  const at = (motor: Point, distance: number): Point => ({ x: (motor.x / reach) * distance, y: (motor.y / reach) * distance });
+  const [, frontLeft, rearLeft] = layout.motors as [Point, Point, Point, Point];
+  const room = { left: -Math.max(x + radius, values.bodyWaist / 2), bottom: -Math.max(y + radius, values.bodyLength / 2) };
+  const crossing = layout.overlap > 0;
+  return (
+    <Drawing
+      title="Motor layout, from above"
+      description={`Wheelbase ${show(layout.wheelbase, 'length')}, gaps ${show(layout.lateralGap, 'length')} from side to side and ${show(layout.longitudinalGap, 'length')} fore and aft, arms ${show(freeLength, 'length')} free${crossing ? ', propeller circles overlap' : ''}.`}
+      bounds={{ left: room.left, right: -room.left, bottom: room.bottom, top: -room.bottom }}
+      height={430}
+      margin={{ left: 46, right: 52, top: 52, bottom: 46 }}
+      show={show}
+    >
+      {layout.motors.map((motor, i) => (
+        <Outline key={i} circle={{ ...motor, radius }} line={crossing ? 'hidden' : 'thin'} tone={crossing ? 'warn' : 'ink'} />
+      ))}
+      <CentreLine from={{ x: 0, y: room.bottom }} to={{ x: 0, y: -room.bottom }} tone="quiet" />
+      <Outline points={outline} fill="shade" tone={body.clearance < 0 ? 'bad' : 'ink'} />
+      {layout.motors.map((motor, i) => (
+        <g key={i}>
+          <Outline points={[at(motor, values.rootDistance), motor]} open />
+          <Outline circle={{ ...at(motor, values.rootDistance), radius: 0.0016 }} fill="paper" />
+          <Outline circle={{ ...motor, radius: radius * 0.17 }} fill="paper" />
+        </g>
+      ))}
+      <CentreLine from={rearLeft} to={{ x, y }} tone="quiet" />
+      <DimensionLine from={{ x: -x, y }} to={{ x, y }} offset={64} label={show(layout.lateralSpacing, 'length')} />
+      <DimensionLine from={{ x: -x + radius, y }} to={{ x: x - radius, y }} offset={0.01} label={show(layout.lateralGap, 'length')} tone="accent" />
+      <DimensionLine from={{ x, y: y - radius }} to={{ x, y: -y + radius }} offset={0.01} label={show(layout.longitudinalGap, 'length')} tone="accent" />
+      <DimensionLine from={at(frontLeft, values.rootDistance)} to={frontLeft} offset={-16} label={`L ${show(freeLength, 'length')}`} />
+      <Label at={rearLeft} dx={0} dy={-26} text={`wheelbase ${show(layout.wheelbase, 'length')}`} />
+      {body.clearance < 0 && <Label at={body.nearest} dx={0} dy={10} text="body under propeller" tone="bad" />}
+      <Label at={{ x: 0, y: -room.bottom }} dx={0} dy={-10} text="front" tone="quiet" />
+    </Drawing>
+  );
+}

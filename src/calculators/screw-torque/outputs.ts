@@ -1,0 +1,92 @@
+import type { Limiter } from '@frameworthy/shared/fastener';
+import type { Output, Step } from '~/island/declaration.ts';
+import { verdictOfUse } from '../verdict-of-use.ts';
+import type { ScrewResult, ScrewValues } from './compute.ts';
+
+/** What gives first, as part of a sentence. */
+export const LIMITER_WORDS: Readonly<Record<Limiter, string>> = {
+  screw: 'the screw stretches',
+  thread: 'the tapped thread strips',
+  plate: 'the plate crushes under the head',
+};
+
+const use = (key: string, part: Limiter, label: string, meaning: string, of: string): Output<ScrewValues, ScrewResult> => ({
+  key,
+  label,
+  quantity: 'percent',
+  meaning,
+  value: (result) => result.use[part],
+  verdict: (result) => verdictOfUse(result.use[part], of),
+  group: 'At the high end of the scatter',
+});
+
+export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
+  {
+    key: 'advisedTorque',
+    label: 'Torque that suits all three parts',
+    symbol: 'T_a',
+    quantity: 'moment',
+    meaning: 'Brings the preload to 65 % of what the weakest of screw, thread and plate takes.',
+    value: (result) => result.advisedTorque,
+    verdict: (result, { torque }) =>
+      torque > result.damageTorque
+        ? { level: 'bad', text: 'your torque may damage the joint' }
+        : torque > result.advisedTorque
+          ? { level: 'marginal', text: 'your torque is above it' }
+          : { level: 'good', text: 'your torque is below it' },
+    headline: true,
+  },
+  { key: 'preload', label: 'Preload at your torque', symbol: 'F', quantity: 'force', meaning: 'What clamps the parts, if friction is as assumed.', value: ({ preload }) => preload.nominal, headline: true },
+  { key: 'preloadLow', label: 'Low end', quantity: 'force', meaning: 'A quarter below: count on this to hold parts together.', value: ({ preload }) => preload.low, group: 'Scatter of the preload' },
+  { key: 'preloadHigh', label: 'High end', quantity: 'force', meaning: 'A quarter above: count on this not to break anything.', value: ({ preload }) => preload.high, group: 'Scatter of the preload' },
+  use('screwUse', 'screw', 'Screw', 'Of its proof load, beyond which it stays stretched.', 'the proof load'),
+  use('threadUse', 'thread', 'Tapped thread', 'Of the pull that strips it.', 'the stripping load'),
+  use('plateUse', 'plate', 'Plate', 'Of the force that crushes it under the head.', 'what the plate takes'),
+  { key: 'damageTorque', label: 'Torque that may damage', quantity: 'moment', meaning: 'At the high end of the scatter the weakest part gives here.', value: (result) => result.damageTorque, group: 'Limits' },
+  { key: 'proofLoad', label: 'Proof load of the screw', symbol: 'F_p', quantity: 'force', meaning: 'Largest pull that leaves no lasting stretch.', value: ({ limit }) => limit.screw, group: 'Limits' },
+  { key: 'strippingForce', label: 'Pull that strips the thread', symbol: 'F_s', quantity: 'force', meaning: 'Two turns at the ends are not counted.', value: ({ limit }) => limit.thread, group: 'Limits' },
+  { key: 'plateForce', label: 'Force that the plate takes', quantity: 'force', meaning: 'Under the ring that rests on it.', value: ({ limit }) => limit.plate, group: 'Limits' },
+  { key: 'fullEngagement', label: 'Engagement as strong as the screw', symbol: 'L_\\mathrm{full}', quantity: 'length', meaning: 'More thread than this adds nothing: the screw breaks first.', value: (result) => result.fullEngagement, group: 'Sizes' },
+  { key: 'holeDiameter', label: 'Clearance hole', symbol: 'd_h', quantity: 'length', meaning: 'In the plate, by ISO 273.', value: (result) => result.holeDiameter, group: 'Sizes' },
+  { key: 'seatDiameter', label: 'Diameter that presses', symbol: 'd_s', quantity: 'length', meaning: 'Of head, washer or flange, by the standards or by practice.', value: (result) => result.seatDiameter, group: 'Sizes' },
+  { key: 'seatPressure', label: 'Pressure on the plate', symbol: 'p', quantity: 'stress', meaning: 'At the preload meant.', value: (result) => result.seatPressure, group: 'Sizes' },
+];
+
+export const steps: readonly Step<ScrewValues, ScrewResult>[] = [
+  {
+    id: 'preload',
+    says: 'Preload from torque',
+    formula: 'F = \\frac{T}{K d}',
+    numbers: 'F = \\frac{\\slot{torque}}{\\slot{k} \\cdot \\slot{diameter}} = \\slot{preload}',
+    slots: (v, result) => ({
+      torque: { value: v.torque, quantity: 'moment' },
+      k: { value: v.torqueCoefficient, quantity: 'ratio' },
+      diameter: { value: result.diameter, quantity: 'length' },
+      preload: { value: result.preload.nominal, quantity: 'force' },
+    }),
+  },
+  {
+    id: 'plate',
+    says: 'Force that the plate takes under the head',
+    formula: 'F_\\mathrm{plate} = p_\\mathrm{max}\\,\\tfrac{\\pi}{4}\\,(d_s^2 - d_h^2)',
+    numbers: 'F_\\mathrm{plate} = \\slot{pressure} \\cdot \\tfrac{\\pi}{4}\\,\\left(\\left(\\slot{seat}\\right)^2 - \\left(\\slot{hole}\\right)^2\\right) = \\slot{force}',
+    slots: (v, result) => ({
+      pressure: { value: v.plateStrength, quantity: 'stress' },
+      seat: { value: result.seatDiameter, quantity: 'length' },
+      hole: { value: result.holeDiameter, quantity: 'length' },
+      force: { value: result.limit.plate, quantity: 'force' },
+    }),
+  },
+  {
+    id: 'advised',
+    says: 'Torque for 65 % of the weakest part',
+    formula: 'T_a = 0.65\\,K d\\,F_\\mathrm{lim},\\quad F_\\mathrm{lim} = \\min(F_p, F_s, F_\\mathrm{plate})',
+    numbers: 'T_a = 0.65 \\cdot \\slot{k} \\cdot \\slot{diameter} \\cdot \\slot{limit} = \\slot{torque}',
+    slots: (v, result) => ({
+      k: { value: v.torqueCoefficient, quantity: 'ratio' },
+      diameter: { value: result.diameter, quantity: 'length' },
+      limit: { value: result.limit[result.limiter], quantity: 'force' },
+      torque: { value: result.advisedTorque, quantity: 'moment' },
+    }),
+  },
+];
