@@ -49,6 +49,7 @@ export const outputs: readonly Output<ClampValues, ClampResult>[] = [
     quantity: 'stress',
     meaning: 'Bending round the tube, under the plate, on the inside, at the force meant.',
     value: ({ pinch }) => pinch.stress,
+    verdict: ({ pinch, strength }) => verdictOfUse(pinch.stress / strength, 'the strength round the tube'),
     group: 'Your torque',
   },
   {
@@ -107,13 +108,12 @@ export const steps: readonly Step<ClampValues, ClampResult>[] = [
     says: 'The wall’s stress, with k for the curve of the wall',
     formula: '\\sigma = k\\,\\frac{6M}{t^2}',
     numbers:
-      '\\sigma = \\slot{k}\\cdot\\frac{6\\cdot\\slot{moment}}{(\\slot{wall})^2} = \\slot{stress}\\quad\\text{against}\\quad\\slot{strength}',
+      '\\sigma = \\slot{k}\\cdot\\frac{6\\cdot\\slot{moment}}{(\\slot{wall})^2} = \\slot{stress}',
     slots: (v, r) => ({
       k: { value: r.pinch.thinStress > 0 ? r.pinch.stress / r.pinch.thinStress : 1, quantity: 'ratio' },
       moment: { value: r.pinch.moment, quantity: 'force' },
       wall: { value: v.wall, quantity: 'length' },
       stress: { value: r.pinch.stress, quantity: 'stress' },
-      strength: { value: r.strength, quantity: 'stress' },
     }),
   },
 ];

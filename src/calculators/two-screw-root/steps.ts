@@ -1,5 +1,5 @@
 import type { Step } from '~/island/declaration.ts';
-import { strengthsOf, useOf, type RootResult, type RootValues } from './compute.ts';
+import { useOf, type RootResult, type RootValues } from './compute.ts';
 
 export const steps: readonly Step<RootValues, RootResult>[] = [
   {
@@ -44,7 +44,7 @@ export const steps: readonly Step<RootValues, RootResult>[] = [
     says: 'At the inner hole, the wall between hole and tube end may tear or split out',
     formula: '\\tau = \\frac{F_i}{4\\,(e-d_h/2)\\,(t+t_s)}',
     numbers:
-      '\\tau = \\frac{\\slot{inner}}{4\\,(\\slot{end}-\\slot{hole}/2)(\\slot{wall}+\\slot{sleeve})} = \\slot{stress}\\quad\\text{against}\\quad\\slot{strength}',
+      '\\tau = \\frac{\\slot{inner}}{4\\,(\\slot{end}-\\slot{hole}/2)(\\slot{wall}+\\slot{sleeve})} = \\slot{stress}',
     slots: (v, result) => ({
       inner: { value: result.root.horizontal.inner, quantity: 'force' },
       end: { value: v.endDistance, quantity: 'length' },
@@ -52,7 +52,6 @@ export const steps: readonly Step<RootValues, RootResult>[] = [
       wall: { value: v.wall, quantity: 'length' },
       sleeve: { value: v.sleeveWall, quantity: 'length' },
       stress: { value: useOf(result, 'inner', 'tear-out').stress, quantity: 'stress' },
-      strength: { value: strengthsOf(v).shear, quantity: 'stress' },
     }),
   },
   {
