@@ -30,8 +30,8 @@ export function HoverFigure({ values, result, show }: FigureProps<HoverValues, H
       <ForceArrow at={{ x: 0, y: 0 }} direction={{ x: 0, y: 1 }} length={54} label={show(reserve.hoverThrust, 'force')} />
       <ForceArrow at={{ x: radius * 0.5, y: -radius * 0.1 }} direction={{ x: 0, y: -1 }} length={24} tone="quiet" />
       <ForceArrow at={{ x: wake * 0.5, y: below + radius * 0.85 }} direction={{ x: 0, y: -1 }} length={48} tone="quiet" />
-      <Label at={{ x: radius, y: 0 }} dx={10} dy={-14} text={`vᵢ = ${show(rotor.inducedSpeed, 'speed')}`} align="start" />
-      <Label at={{ x: wake, y: below + radius * 0.5 }} dx={10} dy={0} text={`2 vᵢ = ${show(2 * rotor.inducedSpeed, 'speed')}`} align="start" />
+      <Label at={{ x: radius, y: 0 }} dx={10} dy={-14} text={`air ${show(rotor.inducedSpeed, 'speed')}`} align="start" />
+      <Label at={{ x: wake, y: below + radius * 0.5 }} dx={10} dy={0} text={`${show(2 * rotor.inducedSpeed, 'speed')}`} align="start" />
       <DimensionLine from={{ x: -radius, y: 0 }} to={{ x: radius, y: 0 }} offset={-26} label={show(values.propellerDiameter, 'length')} />
     </Drawing>
   );

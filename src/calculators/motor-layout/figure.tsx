@@ -33,13 +33,12 @@ export function MotorLayoutFigure({ values, result, show }: FigureProps<LayoutVa
           <Outline circle={{ ...motor, radius: radius * 0.17 }} fill="paper" />
         </g>
       ))}
-      <CentreLine from={rearLeft} to={{ x, y }} tone="quiet" />
-      <DimensionLine from={{ x: -x, y }} to={{ x, y }} offset={64} label={show(layout.lateralSpacing, 'length')} />
-      <DimensionLine from={{ x: -x + radius, y }} to={{ x: x - radius, y }} offset={0.01} label={show(layout.lateralGap, 'length')} tone="accent" />
-      <DimensionLine from={{ x, y: y - radius }} to={{ x, y: -y + radius }} offset={0.01} label={show(layout.longitudinalGap, 'length')} tone="accent" />
+      <DimensionLine from={{ x: -x, y: -room.bottom }} to={{ x, y: -room.bottom }} offset={20} label={show(layout.lateralSpacing, 'length')} />
+      <DimensionLine from={{ x: -Math.abs(x - radius), y }} to={{ x: Math.abs(x - radius), y }} offset={0.01} label={show(layout.lateralGap, 'length')} tone="accent" />
+      <DimensionLine from={{ x, y: Math.abs(y - radius) }} to={{ x, y: -Math.abs(y - radius) }} offset={0.01} label={show(layout.longitudinalGap, 'length')} tone="accent" />
       <DimensionLine from={at(frontLeft, values.rootDistance)} to={frontLeft} offset={-16} label={`L ${show(freeLength, 'length')}`} />
-      <Label at={rearLeft} dx={0} dy={-26} text={`wheelbase ${show(layout.wheelbase, 'length')}`} />
-      {body.clearance < 0 && <Label at={body.nearest} dx={0} dy={10} text="body under propeller" tone="bad" />}
+      <DimensionLine from={rearLeft} to={{ x, y }} offset={12} label={show(layout.wheelbase, 'length')} />
+      {body.clearance < 0 && <Label at={{ x: 0, y: -values.bodyLength / 2 }} dx={0} dy={-12} text="body under propeller" tone="bad" />}
       <Label at={{ x: 0, y: -room.bottom }} dx={0} dy={-10} text="front" tone="quiet" />
     </Drawing>
   );

@@ -57,7 +57,7 @@ export const inputs = {
     max: 0.2,
     frameField: 'layout.rootDistance',
   },
-  bodyLength: { ...length, label: 'Length of the body', symbol: '\\ell_b', help: 'From the front end to the rear end of whatever stands as high as the propellers.', group: 'Body', default: 0.13, min: 0.03, max: 0.5, frameField: 'body.length' },
+  bodyLength: { ...length, label: 'Length of the body', symbol: '\\ell_b', help: 'From the front end to the rear end of whatever stands as high as the propellers.', group: 'Body', default: 0.12, min: 0.03, max: 0.5, frameField: 'body.length' },
   bodyWaist: { ...length, label: 'Width in the middle', symbol: 'w_m', help: 'Of the body between the arms, boards and standoffs included.', group: 'Body', default: 0.046, min: 0.01, max: 0.3, frameField: 'body.waist' },
-  bodyEnd: { ...length, label: 'Width at the ends', symbol: 'w_e', help: 'Where camera and transmitter sit between the propellers.', group: 'Body', default: 0.026, min: 0.01, max: 0.3, frameField: 'body.end' },
+  bodyEnd: { ...length, label: 'Width at the ends', symbol: 'w_e', help: 'Where camera and transmitter sit between the propellers.', group: 'Body', default: 0.022, min: 0.01, max: 0.3, frameField: 'body.end' },
 } as const satisfies Inputs;

@@ -11,7 +11,8 @@ export function ScrewFigure({ values, result, show }: FigureProps<ScrewValues, S
   const [screw, hole, seat] = [d / 2, holeDiameter / 2, seatDiameter / 2];
   const tapped = Math.max(0.85 * d, seat * 0.95);
   const depth = values.engagement + 0.002;
-  const head = { half: Math.min(seat, 0.9 * d), low: values.seat === 'washer' || values.seat === 'press-nut' ? 0.0006 : 0 };
+  const loose = values.seat === 'washer' || values.seat === 'press-nut';
+  const head = { half: loose ? Math.min(seat, 0.95 * d) : seat, low: loose ? 0.0006 : 0 };
   const height = values.seat === 'cap-head' ? d : 0.55 * d;
   const plateHalf = seat + 0.004;
   const both = [-1, 1] as const;

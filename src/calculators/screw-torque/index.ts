@@ -13,7 +13,7 @@ export default defineCalculator({
   outputs,
   warnings: ({ warnings }) => warnings,
   says: (result, values, show) =>
-    `Tighten to about ${show(result.advisedTorque, 'moment', 2)}: past ${show(result.damageTorque, 'moment', 2)} ${LIMITER_WORDS[result.limiter]}. Your ${show(values.torque, 'moment', 2)} clamp with ${show(result.preload.low, 'force', 2)} to ${show(result.preload.high, 'force', 2)}.`,
+    `Tighten to about ${show(result.advisedTorque, 'moment', 2)}: past ${show(result.damageTorque, 'moment', 2)} ${LIMITER_WORDS[result.limiter]}. Your ${show(values.torque, 'moment', 2)} clamp with ${show(result.preload.low, 'force')} to ${show(result.preload.high, 'force')}.`,
   steps,
   plots: [
     {
