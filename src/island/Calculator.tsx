@@ -3,6 +3,7 @@ import { Announcement } from './announce.tsx';
 import { asText } from './as-text.ts';
 import type { AnyCalculator, Show } from './declaration.ts';
 import { Fields } from './Fields.tsx';
+import { Glance } from './Glance.tsx';
 import { writeLink } from './link.ts';
 import { Plot } from './Plot.tsx';
 import { Results } from './Results.tsx';
@@ -55,6 +56,7 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
         ))}
       </div>
       <Fields id={calculator.id} state={state} units={units} show={show} />
+      {good && <Glance calculator={calculator} {...good} show={showPadded} />}
       <div class="answer">
         {stale && <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>}
         {good && <Results calculator={calculator} {...good} show={show} showPadded={showPadded} />}
