@@ -3,6 +3,7 @@ import {
   layeredSection,
   leadInLength,
   leastSleeveWall,
+  padDoubler,
   rootMoment,
   shareReached,
   tubeDoubler,
@@ -83,7 +84,82 @@ const walked = () => {
   return 10 + 18 + x / MM;
 };
 
+const padded = {
+  tipForce: 60,
+  armLength: 95 * MM,
+  screwSpacing: 18 * MM,
+  edgeDistance: 10 * MM,
+  width: 12 * MM,
+  plateThickness: 4 * MM,
+  padThickness: 1.5 * MM,
+  plateModulus: 60e9,
+  padModulus: 60e9,
+  plateStrength: 400 * MPA,
+  shearModulus: 0.8e9,
+  bondLine: 0.1 * MM,
+  holeDiameter: 3.2 * MM,
+  taper: 0,
+  squareEndFactor: 1.25,
+} as const;
+
+/** Force in the pad from the stresses over its height, by the layered beam: what the bond has to hand over. */
+const padEnd = () => {
+  const { required, lambda } = padDoubler(padded);
+  const layer = { modulus: 60e9, width: 12 * MM };
+  const { stresses } = layeredSection({
+    layers: [
+      { ...layer, thickness: 1.5 * MM },
+      { ...layer, thickness: 4 * MM },
+    ],
+    moment: 60 * (95 * MM - required.pastScrew),
+  });
+  const pad = stresses[0] ?? { top: 0, bottom: 0 };
+  return (lambda * Math.abs(pad.top + pad.bottom) * 1.5 * MM) / 2;
+};
+
 export const cases: PublishedCase[] = [
+  {
+    topic,
+    id: 'pad-end-peak',
+    what: 'peak bond shear at the end of a pad on a plate arm',
+    kind: 'own derivation or solver',
+    source: 'own-derivation',
+    where: 'rate of transfer times the pad force of the layered beam',
+    given: '1.5 mm pad on a 4 × 12 mm plate, both 60 GPa, 0.1 mm of adhesive at 0.8 GPa, 60 N at 95 mm',
+    unit: 'MPa',
+    expected: padEnd() / MPA,
+    compute: () => padDoubler(padded).bondPeak / MPA,
+    tolerance: { relative: 1e-9 },
+    because: 'two routes to one force',
+  },
+  {
+    topic,
+    id: 'pad-rate',
+    what: 'rate of transfer of a thin pad on a plate that bends: four times the stretch of the plate counts',
+    kind: 'own derivation or solver',
+    source: 'own-derivation',
+    where: 'limit of a very thin pad: G/t_a (4/(E t) + 1/(E_i t_i))',
+    given: 'as the row above, pad 0.001 mm',
+    unit: '1/mm',
+    expected: Math.sqrt((0.8e9 / (0.1 * MM)) * (4 / (60e9 * 4 * MM) + 1 / (60e9 * 1e-6))) * MM,
+    compute: () => padDoubler({ ...padded, padThickness: 1e-6 }).lambda * MM,
+    tolerance: { relative: 1e-5 },
+    because: 'limit, reached within the tolerance',
+  },
+  {
+    topic,
+    id: 'pad-plate-arm',
+    what: 'pad length on an ordinary plate arm',
+    kind: 'common practice',
+    source: 'common-practice',
+    where: 'doublers are a few centimetres long',
+    given: 'as the first row',
+    unit: 'mm',
+    expected: 30,
+    compute: () => padDoubler(padded).required.length / MM,
+    tolerance: { absolute: 20 },
+    because: 'a wide band',
+  },
   {
     ...gere,
     id: 'two-material-neutral-axis',

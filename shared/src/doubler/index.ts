@@ -9,3 +9,4 @@ export { tubeDoubler, type TubeDoubler } from './tube-doubler.ts';
 export type { TubeDoublerGiven } from './tube-doubler-given.ts';
 export { leastSleeveWall, type LeastWall } from './least-wall.ts';
 export { layeredSection, type Layer, type LayeredSection } from './layered-section.ts';
+export { padDoubler, type PadDoubler, type PadDoublerGiven } from './pad-doubler.ts';
