@@ -107,8 +107,7 @@ export const steps: readonly Step<ClampValues, ClampResult>[] = [
     id: 'stress',
     says: 'The wall’s stress, with k for the curve of the wall',
     formula: '\\sigma = k\\,\\frac{6M}{t^2}',
-    numbers:
-      '\\sigma = \\slot{k}\\cdot\\frac{6\\cdot\\slot{moment}}{(\\slot{wall})^2} = \\slot{stress}',
+    numbers: '\\sigma = \\slot{k}\\cdot\\frac{6\\cdot\\slot{moment}}{(\\slot{wall})^2} = \\slot{stress}',
     slots: (v, r) => ({
       k: { value: r.pinch.thinStress > 0 ? r.pinch.stress / r.pinch.thinStress : 1, quantity: 'ratio' },
       moment: { value: r.pinch.moment, quantity: 'force' },
