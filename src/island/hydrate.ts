@@ -24,7 +24,7 @@ export function hydrateAll(calculators: readonly AnyCalculator[]): void {
       others: i === 0 ? ids : undefined,
       onShown: ({ values, result, show, stale }: { values: ValueSet; result: unknown; show: Parameters<typeof slotTexts>[3]; stale: boolean }) => {
         section.classList.toggle('stale-steps', stale);
-        updateSlots(section, slotTexts(calculator, values, result, show));
+        updateSlots(section.querySelector('.steps') ?? section, slotTexts(calculator, values, result, show));
       },
     };
     hydrate(h(Calculator, props), root);

@@ -1,5 +1,5 @@
 import type { QuantityKind, Unit } from './kinds.ts';
-import { findUnit, plainUnit, unitFor, type UnitSystem } from './units.ts';
+import { findUnit, plainUnit, unitFor, unitsOf, type UnitSystem } from './units.ts';
 
 export interface FormatOptions {
   /** Symbol of the unit to show. */
@@ -46,7 +46,8 @@ export function formatNumber(value: number, digits = 3, padded = false): string 
 }
 
 function chosen(kind: QuantityKind, options: { unit?: string; system?: UnitSystem }): Unit {
-  const named = options.unit === undefined ? undefined : findUnit(options.unit, kind);
+  const { unit } = options;
+  const named = unit === undefined ? undefined : (unitsOf(kind).find(({ symbol }) => symbol === unit) ?? findUnit(unit, kind));
   return named ?? unitFor(kind, { system: options.system ?? 'metric' });
 }
 
