@@ -194,11 +194,10 @@ describe('a nose-first hit', () => {
   });
 
   test('at the speed of each limit, that limit is just used up', () => {
-    const strength = { outerDiameter: 0.005, bore: 0.003, length: 0.03, youngsModulus: 69e9, yieldStrength: 276e6, screwLoad: 4200, plateStrength: 420e6, gap: 0.003 };
+    const strength = { outerDiameter: 0.005, bore: 0.003, length: 0.03, youngsModulus: 69e9, yieldStrength: 276e6, screwLoad: 4200, plateStrength: 420e6 };
     const at = (speed: number) => {
       const { plate } = standoff.noseHit({ ...hit, columns: body(0.03), speed });
-      const moved = standoff.movementAt(plate, { x: 0, y: 0, z: 0 });
-      return standoff.bodyLimits({ columns: plate.columns, movement: Math.hypot(moved.x, moved.y, moved.z), speed }, strength);
+      return standoff.bodyLimits({ columns: plate.columns, speed }, strength);
     };
     const first = at(5);
     expect(first.map(({ speed }) => speed)).toEqual([...first.map(({ speed }) => speed)].sort((a, b) => a! - b!));
@@ -206,6 +205,39 @@ describe('a nose-first hit', () => {
       const there = at(speed!).find((limit) => limit.name === name)!;
       expect(there.applied / there.allowable).toBeCloseTo(1, 6);
     }
+  });
+});
+
+describe('a body that folds', () => {
+  const hits = fc.record({ mass: within(0.1, 3), stiffness: within(1e4, 1e6), compliance: within(1e-7, 1e-5), foldingForce: within(200, 5000) });
+
+  test('faster is farther, without a jump where folding begins', () => {
+    fc.assert(
+      fc.property(hits, within(0.1, 20), within(1.001, 2), (hit, speed, times) => {
+        expect(standoff.foldingMovement(hit, speed * times)).toBeGreaterThan(standoff.foldingMovement(hit, speed));
+        const begins = hit.foldingForce / Math.sqrt(hit.stiffness * hit.mass);
+        const jump = standoff.foldingMovement(hit, begins * 1.000001) / standoff.foldingMovement(hit, begins * 0.999999);
+        expect(jump).toBeLessThan(1.01);
+      }),
+    );
+  });
+
+  test('at the touch speed the movement is the gap', () => {
+    fc.assert(
+      fc.property(hits, within(1e-4, 0.02), (hit, gap) => {
+        expect(standoff.foldingMovement(hit, standoff.touchSpeed(hit, gap)) / gap).toBeCloseTo(1, 6);
+      }),
+    );
+  });
+
+  test('twice as many fold at twice the force, twice as long at half', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 12 }), within(0.01, 0.05), within(0.004, 0.008), (count, length, outerDiameter) => {
+        const body = { count, length, outerDiameter, bore: 0.003, yieldStrength: 276e6, hinges: 2 } as const;
+        expect(standoff.foldingForce({ ...body, count: 2 * count }) / standoff.foldingForce(body)).toBeCloseTo(2, 9);
+        expect(standoff.foldingForce({ ...body, length: 2 * length }) / standoff.foldingForce(body)).toBeCloseTo(0.5, 9);
+      }),
+    );
   });
 });
 
@@ -295,6 +327,9 @@ describe('the parts round a standoff', () => {
         refusesOrFinite(() => standoff.screwTension(end));
         refusesOrFinite(() => standoff.bucklingStress({ effectiveLength: a, radiusOfGyration: b, youngsModulus: c, yieldStrength: d }));
         refusesOrFinite(() => standoff.eulerLoad(a, b));
+        refusesOrFinite(() => standoff.foldingForce({ count: a, length: b, outerDiameter: c, bore: d, yieldStrength: e, hinges: 2 }));
+        refusesOrFinite(() => standoff.foldingMovement({ mass: a, stiffness: b, compliance: c, foldingForce: d }, e));
+        refusesOrFinite(() => standoff.touchSpeed({ mass: a, stiffness: b, compliance: c, foldingForce: d }, e));
         refusesOrFinite(() => standoff.shortestThatClears({ height: a, clearance: b, movement: c }));
         const columns = [0.04, -0.04].flatMap((x) => [0.02, -0.02].map((y) => ({ ...one, x, y })));
         refusesOrFinite(() => standoff.noseHit({ columns, mass: g, pitchRadius: h, yawRadius: n[9]!, centreOfMass: place, at: place, contactStiffness: n[10]!, speed: n[11]! }));

@@ -55,3 +55,15 @@ export function columnForces(column: Column, { displacement, rotation }: PlateMo
     ),
   };
 }
+
+/** Forces under a load a positive number of times as large. */
+export const scaledForces = (forces: ColumnForces, factor: number): ColumnForces => ({
+  shearX: forces.shearX * factor,
+  shearY: forces.shearY * factor,
+  shear: forces.shear * factor,
+  axial: forces.axial * factor,
+  headMomentX: forces.headMomentX * factor,
+  headMomentY: forces.headMomentY * factor,
+  headMoment: forces.headMoment * factor,
+  footMoment: forces.footMoment * factor,
+});

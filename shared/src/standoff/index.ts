@@ -11,6 +11,7 @@ export { plateFootStiffness, plateFootStress, type PlateFoot } from './plate-foo
 export { wallStress, type LoadedWall } from './wall-stress.ts';
 export { closingPreload, screwTension, type ScrewedEnd } from './screwed-end.ts';
 export { bucklingStress, columnTransition, eulerLoad, type Strut } from './buckling.ts';
+export { foldingForce, foldingMovement, touchSpeed, type FoldingHit, type FoldingStandoffs } from './folding.ts';
 export { noseHit, type NoseHit, type NoseHitResult } from './nose-hit.ts';
 export { bodyLimits, type BodyStrength, type Limit, type LimitName, type LoadedBody } from './limits.ts';
 export { CATALOGUE_LENGTHS, shortestThatClears, type ClearingLength, type Stack } from './catalogue.ts';

@@ -7,7 +7,7 @@ import { standoffSection } from './round-standoff.ts';
 import { screwTension } from './screwed-end.ts';
 import { wallStress } from './wall-stress.ts';
 
-export type LimitName = 'standoff' | 'screw' | 'bottom plate' | 'top plate' | 'buckling' | 'electronics';
+export type LimitName = 'standoff' | 'screw' | 'bottom plate' | 'top plate' | 'buckling';
 
 /** What the parts of a body stand. */
 export interface BodyStrength {
@@ -25,14 +25,10 @@ export interface BodyStrength {
   topPlate?: PlateFoot;
   /** Bending strength of the plates [Pa]. */
   plateStrength: number;
-  /** Free room at the electronics [m]. */
-  gap: number;
 }
 
 export interface LoadedBody {
   columns: readonly ColumnForces[];
-  /** Of the top plate at the electronics [m]. */
-  movement: number;
   /** Speed of the hit that these belong to [m/s]. */
   speed: number;
 }
@@ -40,17 +36,21 @@ export interface LoadedBody {
 /** One way in which a body reaches its end. */
 export interface Limit {
   name: LimitName;
-  /** In the unit of the limit: Pa, N or m. */
+  /** In the unit of the limit: Pa or N. */
   applied: number;
   allowable: number;
   /** At which it is reached; undefined where nothing loads it [m/s]. */
   speed: number | undefined;
-  /** Index of the column; none for the electronics. */
-  column?: number;
+  /** Index of the column that it happens to. */
+  column: number;
 }
 
+/** Loads below this share of the limit are rounding, not load. */
+const NOTHING = 1e-9;
+
 /**
- * Every limit of the body in a hit, the first to be reached first.
+ * Every limit of strength of the body in a hit, the first to be reached first. Touching the electronics is another
+ * matter: see touchSpeed.
  * $$v_i = v\,\frac{\text{allowable}_i}{\text{applied}_i}$$
  * @param body - loads of a hit at a given speed
  * @param strength - what the parts stand
@@ -64,14 +64,19 @@ export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly L
   requireBetween(yieldStrength, 1e3, 1e12, { parameter: 'yieldStrength', quantity: 'yield strength', kind: 'stress' });
   requireBetween(strength.screwLoad, 1e-3, 1e9, { parameter: 'screwLoad', quantity: 'strength of the screw', kind: 'force' });
   requireBetween(strength.plateStrength, 1e3, 1e12, { parameter: 'plateStrength', quantity: 'bending strength of the plates', kind: 'stress' });
-  requireBetween(strength.gap, 1e-6, 1e3, { parameter: 'gap', quantity: 'gap to the electronics', kind: 'length' });
-  requireBetween(body.movement, 0, 1e6, { parameter: 'movement', quantity: 'movement at the electronics', kind: 'length' });
   const size = { outerDiameter, bore };
   const { area, vertical } = standoffSection(size);
   const worst = (name: LimitName, allowable: number, load: (forces: ColumnForces) => number): Limit => {
     const loads = body.columns.map(load);
     const applied = Math.max(...loads);
-    return { ...limit(name, applied, allowable, body.speed), column: loads.indexOf(applied) };
+    const loaded = applied > NOTHING * allowable;
+    const speed = loaded ? survivableSpeed({ speed: body.speed, applied, allowable }) : undefined;
+    return { name, applied, allowable, speed, column: loads.indexOf(applied) };
+  };
+  const inPlate = (name: LimitName, plate: PlateFoot | undefined, moment: (forces: ColumnForces) => number): Limit[] => {
+    if (!plate) return [];
+    const stressPerMoment = plateFootStress(plate, 1);
+    return [worst(name, strength.plateStrength, (forces) => stressPerMoment * moment(forces))];
   };
   const { bottomPlate, topPlate } = strength;
   const limits = [
@@ -86,17 +91,8 @@ export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly L
       bucklingStress({ effectiveLength: length, radiusOfGyration: Math.sqrt(vertical.secondMomentOfArea / area), youngsModulus, yieldStrength }),
       ({ axial }) => Math.max(0, -axial) / area,
     ),
-    limit('electronics', body.movement, strength.gap, body.speed),
-    ...(bottomPlate ? [worst('bottom plate', strength.plateStrength, (f) => plateFootStress(bottomPlate, f.footMoment))] : []),
-    ...(topPlate ? [worst('top plate', strength.plateStrength, (f) => plateFootStress(topPlate, f.headMoment))] : []),
+    ...inPlate('bottom plate', bottomPlate, ({ footMoment }) => footMoment),
+    ...inPlate('top plate', topPlate, ({ headMoment }) => headMoment),
   ];
   return limits.sort((a, b) => (a.speed ?? Infinity) - (b.speed ?? Infinity));
-}
-
-/** Loads below this share of the limit are rounding, not load. */
-const NOTHING = 1e-9;
-
-function limit(name: LimitName, applied: number, allowable: number, speed: number): Limit {
-  const loaded = applied > NOTHING * allowable;
-  return { name, applied, allowable, speed: loaded ? survivableSpeed({ speed, applied, allowable }) : undefined };
 }

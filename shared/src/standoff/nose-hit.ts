@@ -2,7 +2,7 @@ import { effectiveMass, movingMassImpact, springsInSeries } from '../impact/inde
 import type { Vector } from '../mass/index.ts';
 import { requireBetween } from '../require.ts';
 import type { Column } from './column.ts';
-import { movementAt, plateOnColumns, type PlateOnColumns } from './rigid-plate.ts';
+import { movementAt, plateOnColumns, scaledPlate, type PlateOnColumns } from './rigid-plate.ts';
 import { requirePoint } from './vector.ts';
 
 export interface NoseHit {
@@ -67,6 +67,5 @@ export function noseHit(hit: NoseHit): NoseHitResult {
   const frameStiffness = 1 / -movementAt(unit, at).x;
   const stiffness = springsInSeries([hit.contactStiffness, frameStiffness]);
   const { peakForce, timeToPeak } = movingMassImpact({ mass: shown, speed: hit.speed, stiffness });
-  const plate = plateOnColumns({ columns, force: { x: -peakForce, y: 0, z: 0 }, at });
-  return { effectiveMass: shown, frameStiffness, stiffness, peakForce, timeToPeak, plate };
+  return { effectiveMass: shown, frameStiffness, stiffness, peakForce, timeToPeak, plate: scaledPlate(unit, peakForce) };
 }

@@ -1,10 +1,10 @@
 import { InputError } from '../error.ts';
 import type { Vector } from '../mass/index.ts';
 import { requirePosition, type Column } from './column.ts';
-import { columnForces, type ColumnForces } from './column-forces.ts';
+import { columnForces, scaledForces, type ColumnForces } from './column-forces.ts';
 import { columnHeadStiffness } from './head-stiffness.ts';
 import { solveSymmetric } from './solve.ts';
-import { add, cross, requireForce, requirePoint } from './vector.ts';
+import { add, cross, requireForce, requirePoint, times } from './vector.ts';
 
 export interface LoadedPlate {
   columns: readonly Column[];
@@ -101,6 +101,13 @@ export function movementAt(movement: PlateMovement, point: Vector): Vector {
   requirePoint(point, 'point on the top plate');
   return add(movement.displacement, cross(movement.rotation, point));
 }
+
+/** The same body under a force so many times as large: everything is linear. */
+export const scaledPlate = ({ displacement, rotation, columns }: PlateOnColumns, factor: number): PlateOnColumns => ({
+  displacement: times(displacement, factor),
+  rotation: times(rotation, factor),
+  columns: columns.map((forces) => scaledForces(forces, factor)),
+});
 
 function requireColumns(columns: readonly Column[]): void {
   if (!Array.isArray(columns) || columns.length === 0 || columns.length > 1000) {

@@ -11,6 +11,8 @@ export const cross = (a: Vector, b: Vector): Vector => ({
 
 export const add = (a: Vector, b: Vector): Vector => ({ x: a.x + b.x, y: a.y + b.y, z: a.z + b.z });
 
+export const times = ({ x, y, z }: Vector, factor: number): Vector => ({ x: x * factor, y: y * factor, z: z * factor });
+
 /**
  * Refuses a point beyond reason.
  * @throws InputError when a coordinate is not a number within a hundred metres

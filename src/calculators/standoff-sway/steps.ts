@@ -1,0 +1,74 @@
+import type { Slot, Step } from '~/island/declaration.ts';
+import type { SwayResult } from './compute.ts';
+import type { SwayValues } from './inputs.ts';
+
+const of =
+  (quantity: Slot['quantity'], digits?: number) =>
+  (value: number): Slot => ({ value, quantity, ...(digits ? { digits } : {}) });
+const length = of('length');
+const ratio = of('ratio');
+const force = of('force');
+const stiffness = of('stiffness');
+const stress = of('stress');
+const moment = of('moment');
+const mass = of('mass');
+const speed = of('speed');
+
+export const steps: readonly Step<SwayValues, SwayResult>[] = [
+  {
+    id: 'mass',
+    says: 'Mass behind the blow: the frame also pitches and yaws away from it.',
+    formula: 'm_{\\mathrm{eff}} = \\frac{m}{1 + \\left(\\frac{L+h-z_c}{k_p}\\right)^2 + \\frac12\\left(\\frac{e}{k_p}\\right)^2}',
+    numbers: 'm_{\\mathrm{eff}} = \\frac{\\slot{m}}{1 + \\left(\\frac{\\slot{r}}{\\slot{k}}\\right)^2 + \\frac12\\left(\\frac{\\slot{e}}{\\slot{k2}}\\right)^2} = \\slot{result}',
+    slots: (v, r) => ({ m: mass(v.mass), r: length(v.length + v.hitHeight - v.centreHeight), k: length(v.pitchRadius), e: length(v.hitAside), k2: length(v.pitchRadius), result: mass(r.effectiveMass) }),
+  },
+  {
+    id: 'post',
+    says: 'Side stiffness of one standoff. The factor is 12 for a slender one held rigidly at both ends; shear and springy plates lower it.',
+    formula: 'k_1 = c\\,\\frac{E I}{L^3}',
+    numbers: 'k_1 = \\slot{c}\\cdot\\frac{\\slot{E}\\cdot\\slot{I}}{(\\slot{L})^3} = \\slot{result}',
+    slots: (v, r) => ({ c: ratio(r.endFactor), E: of('modulus')(r.youngsModulus), I: of('secondMomentOfArea')(r.section.vertical.secondMomentOfArea), L: length(v.length), result: stiffness(r.postStiffness) }),
+  },
+  {
+    id: 'series',
+    says: 'All standoffs together at the point of the hit, rocking and turning included (six equations), then the contact in series.',
+    formula: 'k = \\frac{1}{\\frac{1}{k_c}+\\frac{1}{k_s}}',
+    numbers: 'k = \\frac{1}{\\frac{1}{\\slot{kc}}+\\frac{1}{\\slot{ks}}} = \\slot{result}',
+    slots: (v, r) => ({ kc: stiffness(v.contactStiffness), ks: stiffness(r.frameStiffness), result: stiffness(r.stiffness) }),
+  },
+  {
+    id: 'force',
+    says: 'Peak force: energy of the moving mass against the energy in the springs.',
+    formula: 'F = v\\sqrt{k\\,m_{\\mathrm{eff}}}',
+    numbers: 'F = \\slot{v}\\cdot\\sqrt{\\slot{k}\\cdot\\slot{m}} = \\slot{result}',
+    slots: (v, r) => ({ v: speed(v.speed), k: stiffness(r.stiffness), m: mass(r.effectiveMass), result: force(r.peakForce) }),
+  },
+  {
+    id: 'moment',
+    says: 'Moment at the end of the standoff that is bent most. The lever is half the length where both ends hold alike.',
+    formula: 'M = \\lambda\\, H L',
+    numbers: 'M = \\slot{share}\\cdot\\slot{H}\\cdot\\slot{L} = \\slot{result}',
+    slots: (v, r) => ({ share: ratio(r.worstMoment / (r.worstForces.shear * v.length || 1)), H: force(r.worstForces.shear), L: length(v.length), result: moment(r.worstMoment) }),
+  },
+  {
+    id: 'stress',
+    says: 'Stress at its outer fibre.',
+    formula: '\\sigma = \\frac{|N|}{A} + \\frac{M D}{2 I}',
+    numbers: '\\sigma = \\frac{\\slot{N}}{\\slot{A}} + \\frac{\\slot{M}\\cdot\\slot{D}}{2\\cdot\\slot{I}} = \\slot{result}',
+    slots: (v, r) => ({ N: force(Math.abs(r.worstForces.axial)), A: of('area')(r.section.area), M: moment(r.worstMoment), D: length(v.outerDiameter), I: of('secondMomentOfArea')(r.section.vertical.secondMomentOfArea), result: stress(r.limit('standoff')!.applied) }),
+  },
+  {
+    id: 'folding',
+    says: 'Side force at which every standoff has a hinge at its held ends: two each, one where the head is loose.',
+    formula: 'F_p = n\\,j\\,\\frac{\\sigma_y (D^3-d^3)}{6 L}',
+    numbers: 'F_p = \\slot{n}\\cdot\\slot{j}\\cdot\\frac{\\slot{yield}\\cdot\\left((\\slot{D})^3-(\\slot{d})^3\\right)}{6\\cdot\\slot{L}} = \\slot{result}',
+    slots: (v, r) => ({ n: of('count')(r.columns.length), j: of('count')(v.ends === 'pinned-heads' ? 1 : 2), yield: stress(r.yieldStrength), D: length(v.outerDiameter), d: length(v.bore), L: length(v.length), result: force(r.foldingForce) }),
+  },
+  {
+    id: 'speed',
+    says: 'Speed at which it yields: every load grows in step with the speed.',
+    formula: 'v_y = v\\,\\frac{\\sigma_y}{\\sigma}',
+    numbers: 'v_y = \\slot{v}\\cdot\\frac{\\slot{limit}}{\\slot{stress}} = \\slot{result}',
+    slots: (v, r) => ({ v: speed(v.speed), limit: stress(r.yieldStrength), stress: stress(r.limit('standoff')!.applied), result: speed(r.limit('standoff')!.speed ?? 0) }),
+  },
+];
