@@ -1,7 +1,7 @@
 import { InputError } from '../error.ts';
 import type { Placed } from './body.ts';
 import { addInertia, type InertiaTensor, NO_INERTIA, pointInertia } from './inertia-tensor.ts';
-import { requireMass, requirePlace } from './limits.ts';
+import { requireMass, requirePlace, requireTensor } from './limits.ts';
 import { rotateInertia } from './rotation.ts';
 import { between, type Vector } from './vector.ts';
 
@@ -31,13 +31,15 @@ export function massProperties(parts: readonly Placed[]): MassProperties {
   for (const { body, position } of parts) {
     requireMass(body.mass);
     requirePlace(position);
+    requireTensor(body.inertia);
   }
   const mass = parts.reduce((sum, { body }) => sum + body.mass, 0);
   const mean = (axis: keyof Vector) => parts.reduce((sum, { body, position }) => sum + (body.mass / mass) * position[axis], 0);
   const centre = { x: mean('x'), y: mean('y'), z: mean('z') };
-  const inertia = parts.reduce<InertiaTensor>((sum, { body, position, orientation = {} }) => {
+  const inertia = parts.reduce<InertiaTensor>((sum, { body, position, orientation }) => {
     const moved = pointInertia(body.mass, between(centre, position));
-    return addInertia(sum, addInertia(rotateInertia(body.inertia, orientation), moved));
+    const own = orientation ? rotateInertia(body.inertia, orientation) : body.inertia;
+    return addInertia(sum, addInertia(own, moved));
   }, NO_INERTIA);
   return { mass, centre, inertia };
 }

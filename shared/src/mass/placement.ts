@@ -1,9 +1,11 @@
 import type { Warning } from '../error.ts';
 import { agility, type Agility } from './agility.ts';
 import { type MassProperties, massProperties } from './assembly.ts';
+import type { Placed } from './body.ts';
 import { type Battery, placedBattery } from './battery.ts';
 import { craftParts, type Craft } from './craft.ts';
 import { hoverSplit, type HoverSplit } from './hover-split.ts';
+import type { Motor } from './motor.ts';
 
 /** What one place of the battery makes of the craft. */
 export interface Placement {
@@ -38,8 +40,23 @@ export interface PlacementInput {
  * @derivation puts together `massProperties`, `agility` and `hoverSplit`
  */
 export function placement({ craft, battery, fullThrust, torquePerThrust }: PlacementInput): Placement {
+  return placeOn(bare(craft), { craft, battery, fullThrust, torquePerThrust });
+}
+
+interface Bare {
+  frame: Placed;
+  motors: readonly Motor[];
+}
+
+/** The craft without its battery as one body: put together once for all places that are compared. */
+function bare(craft: Craft): Bare {
   const { parts, motors } = craftParts(craft);
-  const properties = massProperties([...parts, placedBattery(battery, craft)]);
+  const { mass, centre, inertia } = massProperties(parts);
+  return { frame: { body: { mass, inertia }, position: centre }, motors };
+}
+
+function placeOn({ frame, motors }: Bare, { craft, battery, fullThrust, torquePerThrust }: PlacementInput): Placement {
+  const properties = massProperties([frame, placedBattery(battery, craft)]);
   const hover = hoverSplit({ motors, mass: properties.mass, centre: properties.centre, fullThrust });
   return {
     properties,
@@ -59,15 +76,16 @@ export function placement({ craft, battery, fullThrust, torquePerThrust }: Place
  * @returns chosen, turned and other side, all else alike
  * @validity as for `placement`
  * @throws InputError when a value is out of range
- * @derivation three calls of `placement`
+ * @derivation three times `placement`, the frame put together once
  */
 export function comparePlacements(input: PlacementInput): { chosen: Placement; turned: Placement; otherSide: Placement } {
-  const { battery } = input;
+  const { battery, craft } = input;
+  const frame = bare(craft);
   const turned: Battery = { ...battery, lie: battery.lie === 'lengthwise' ? 'crosswise' : 'lengthwise' };
   const otherSide: Battery = { ...battery, side: battery.side === 'above' ? 'below' : 'above' };
   return {
-    chosen: placement(input),
-    turned: placement({ ...input, battery: turned }),
-    otherSide: placement({ ...input, battery: otherSide }),
+    chosen: placeOn(frame, input),
+    turned: placeOn(frame, { ...input, battery: turned }),
+    otherSide: placeOn(frame, { ...input, battery: otherSide }),
   };
 }
