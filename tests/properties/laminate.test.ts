@@ -7,6 +7,7 @@ import {
   flexuralStrength,
   inPlaneConstants,
   inPlaneStrength,
+  joinedPlies,
   laminateCompliance,
   laminateResponse,
   laminateStiffness,
@@ -148,6 +149,22 @@ describe('stiffness of a stack', () => {
     const inside = layupFromCounts({ ...base, order: ['90', '+45', '-45', '0'] });
     expect(flexuralConstants(out).modulusX).toBeGreaterThan(2 * flexuralConstants(inside).modulusX);
     near(inPlaneConstants(out).modulusX, inPlaneConstants(inside).modulusX, 1e-9);
+  });
+});
+
+describe('joined plies', () => {
+  test('are the same stack: stiffness, constants and failure', () => {
+    fc.assert(
+      fc.property(stack, fc.array(fc.integer({ min: 1, max: 4 }), { minLength: 8, maxLength: 8 }), (plies, repeats) => {
+        const many = plies.flatMap((layer, i) => Array.from({ length: repeats[i]! }, () => layer));
+        const few = joinedPlies(many);
+        expect(few.length).toBeLessThanOrEqual(plies.length);
+        const [one, other] = [laminateStiffness(many), laminateStiffness(few)];
+        near(other.thickness, one.thickness, 1e-12);
+        for (const i of [0, 1, 2] as const) near(other.d[i][i], one.d[i][i], 1e-9);
+        near(flexuralStrength(few).stress, flexuralStrength(many).stress, 1e-6);
+      }),
+    );
   });
 });
 

@@ -163,7 +163,7 @@ describe('frequencies of an arm', () => {
       fc.property(segment, motor, between(0.2, 0.8), (part, tip, share) => {
         const whole = armModes({ segments: [part], plane: 'vertical', motor: tip, elements: 40 });
         const cut = armModes({ segments: [share, 1 - share].map((s) => ({ ...part, length: s * part.length })), plane: 'vertical', motor: tip, elements: 40 });
-        whole.modes.forEach((mode, i) => near(cut.modes[i]!.frequency, mode.frequency, 1e-5));
+        whole.modes.forEach((mode, i) => near(cut.modes[i]!.frequency, mode.frequency, 2e-4));
       }),
       { numRuns: 40 },
     );

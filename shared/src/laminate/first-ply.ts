@@ -1,6 +1,6 @@
 import { InputError } from '../error.ts';
 import type { Ply } from './ply.ts';
-import { maximumStress, tsaiWu, type FailureMode } from './ply-failure.ts';
+import { interactionFactor, leastFactor, type FailureMode } from './ply-failure.ts';
 import { laminateResponse, type LaminateLoad } from './ply-stress.ts';
 
 export interface FirstPlyFailure {
@@ -27,13 +27,14 @@ export interface FirstPlyFailure {
  */
 export function firstPlyFailure(plies: readonly Ply[], load: LaminateLoad): FirstPlyFailure {
   const { points } = laminateResponse(plies, load);
-  const found = points.map((point) => {
+  // Both limits are convex and stress is linear through a ply: its faces decide.
+  const found = points.filter(({ at }) => at !== 'middle').map((point) => {
     const { strengths } = plies[point.ply]!.material;
     if (!strengths) {
       throw new InputError({ parameter: 'strengths', quantity: 'strengths of a ply', value: undefined, rule: 'must be given' });
     }
-    const { factor, mode } = maximumStress(point.plyStress, strengths);
-    return { factor, mode, ply: point.ply, tsaiWu: tsaiWu(point.plyStress, strengths) };
+    const { factor, mode } = leastFactor(point.plyStress, strengths);
+    return { factor, mode, ply: point.ply, tsaiWu: interactionFactor(point.plyStress, strengths) };
   });
   const first = found.reduce((least, point) => (point.factor < least.factor ? point : least));
   const interaction = Math.min(...found.map((point) => point.tsaiWu));

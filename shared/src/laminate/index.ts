@@ -10,5 +10,5 @@ export { firstPlyFailure, type FirstPlyFailure } from './first-ply.ts';
 export { flexuralStrength, inPlaneStrength, type LaminateStrength } from './strength.ts';
 export { plyFromFibre, type FibreAndResin } from './micromechanics.ts';
 export { plyMaterial, UNIDIRECTIONAL_PLY, WOVEN_PLY, type LibraryPly } from './ply-library.ts';
-export { layupFromCounts, type LayupCounts, type PlyDirection } from './layup.ts';
+export { joinedPlies, layupFromCounts, type LayupCounts, type PlyDirection } from './layup.ts';
 export type { Matrix3, Vector3 } from './matrix.ts';

@@ -60,3 +60,21 @@ function alternate(first: PlyDirection, firstCount: number, second: PlyDirection
     ...(i < secondCount ? [second] : []),
   ]).flat();
 }
+
+/**
+ * Neighbouring plies of one material and angle as one thick ply: the same stack with fewer numbers.
+ * @param plies - from z = −h/2 upwards
+ * @returns the plies with runs joined
+ * @validity stiffness and first ply failure are the same; ply numbers are not
+ * @throws InputError never
+ * @derivation the integrals over z run on through a face between two equal plies; stress is linear across it
+ */
+export function joinedPlies(plies: readonly Ply[]): Ply[] {
+  const joined: Ply[] = [];
+  for (const ply of plies) {
+    const last = joined.at(-1);
+    if (last && last.material === ply.material && last.angle === ply.angle) joined[joined.length - 1] = { ...last, thickness: last.thickness + ply.thickness };
+    else joined.push(ply);
+  }
+  return joined;
+}

@@ -30,7 +30,11 @@ const requireStress = (stress: Vector3): void => {
 export function maximumStress(plyStress: Vector3, strengths: PlyStrengths): PlyFailure {
   requireStress(plyStress);
   requireStrengths(strengths);
-  const [along, across, shear] = plyStress;
+  return leastFactor(plyStress, strengths);
+}
+
+/** As maximumStress, for values already checked: a stack asks for hundreds of points. */
+export function leastFactor([along, across, shear]: Vector3, strengths: PlyStrengths): PlyFailure {
   const modes: PlyFailure[] = [
     along >= 0 ? { mode: 'fibre tension', factor: strengths.alongTension / Math.abs(along) } : { mode: 'fibre compression', factor: strengths.alongCompression / Math.abs(along) },
     across >= 0 ? { mode: 'splitting', factor: strengths.acrossTension / Math.abs(across) } : { mode: 'crushing across', factor: strengths.acrossCompression / Math.abs(across) },
@@ -53,8 +57,12 @@ export function maximumStress(plyStress: Vector3, strengths: PlyStrengths): PlyF
 export function tsaiWu(plyStress: Vector3, strengths: PlyStrengths): number {
   requireStress(plyStress);
   requireStrengths(strengths);
+  return interactionFactor(plyStress, strengths);
+}
+
+/** As tsaiWu, for values already checked. */
+export function interactionFactor([along, across, shear]: Vector3, strengths: PlyStrengths): number {
   const { alongTension: xt, alongCompression: xc, acrossTension: yt, acrossCompression: yc, shear: s } = strengths;
-  const [along, across, shear] = plyStress;
   const [f11, f22] = [1 / (xt * xc), 1 / (yt * yc)];
   const linear = (1 / xt - 1 / xc) * along + (1 / yt - 1 / yc) * across;
   const square = f11 * along ** 2 + f22 * across ** 2 + (shear / s) ** 2 - Math.sqrt(f11 * f22) * along * across;

@@ -2,7 +2,6 @@ import { requireFinite } from '../require.ts';
 import { flatCompliance, laminateCompliance } from './compliance.ts';
 import { multiply, type Vector3 } from './matrix.ts';
 import type { Ply } from './ply.ts';
-import { rotatedStiffness } from './reduced-stiffness.ts';
 import { laminateStiffness } from './stiffness.ts';
 
 export interface LaminateLoad {
@@ -51,8 +50,10 @@ export interface LaminateResponse {
 export function stressInPly(stress: Vector3, angle: number): Vector3 {
   for (const value of stress) requireFinite(value, { parameter: 'stress', quantity: 'stress', kind: 'stress' });
   requireFinite(angle, { parameter: 'angle', quantity: 'angle of a ply', kind: 'angle' });
-  const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  const [x, y, t] = stress;
+  return turnStress(stress, Math.cos(angle), Math.sin(angle));
+}
+
+function turnStress([x, y, t]: Vector3, c: number, s: number): Vector3 {
   return [c * c * x + s * s * y + 2 * s * c * t, s * s * x + c * c * y - 2 * s * c * t, s * c * (y - x) + (c * c - s * s) * t];
 }
 
@@ -73,12 +74,13 @@ export function laminateResponse(plies: readonly Ply[], { forces, moments, edges
   const { strain, curvature } = edges === 'free' ? freeStrains(stiffness, forces, moments) : heldStrains(stiffness, forces);
   const points = plies.flatMap((ply, k) => {
     const [lower, upper] = [stiffness.faces[k]!, stiffness.faces[k + 1]!];
-    const q = rotatedStiffness(ply.material, ply.angle);
+    const q = stiffness.rotated[k]!;
+    const [c, s] = [Math.cos(ply.angle), Math.sin(ply.angle)];
     return (['lower', 'middle', 'upper'] as const).map((at): PlyPoint => {
       const z = { lower, middle: (lower + upper) / 2, upper }[at];
       const here = add(strain, curvature, z);
       const stress = multiply(q, here);
-      return { ply: k, at, z, strain: here, stress, plyStress: stressInPly(stress, ply.angle) };
+      return { ply: k, at, z, strain: here, stress, plyStress: turnStress(stress, c, s) };
     });
   });
   return { strain, curvature, points };

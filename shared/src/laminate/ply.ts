@@ -82,8 +82,8 @@ export function requirePlies(plies: readonly Ply[]): void {
     throw new InputError({ ...subject, value: Array.isArray(plies) ? 0 : plies, rule: 'must be at least one' });
   }
   requireBetween(plies.length, 1, MOST_PLIES, subject);
+  for (const material of new Set(plies.map((ply) => ply.material))) requirePlyMaterial(material);
   for (const ply of plies) {
-    requirePlyMaterial(ply.material);
     requirePositive(ply.thickness, { parameter: 'thickness', quantity: 'thickness of a ply', kind: 'length' });
     requireFinite(ply.angle, { parameter: 'angle', quantity: 'angle of a ply', kind: 'angle' });
   }

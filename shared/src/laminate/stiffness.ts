@@ -1,6 +1,6 @@
 import type { Warning } from '../error.ts';
 import { matrixFrom, type Matrix3 } from './matrix.ts';
-import { requirePlies, type Ply } from './ply.ts';
+import { requirePlies, type Ply, type PlyMaterial } from './ply.ts';
 import { rotatedStiffness } from './reduced-stiffness.ts';
 
 export interface LaminateStiffness {
@@ -12,6 +12,8 @@ export interface LaminateStiffness {
   d: Matrix3;
   /** [m] */
   thickness: number;
+  /** Q̄ of each ply [Pa]. */
+  rotated: readonly Matrix3[];
   /** z of every face, from the mid-plane, one more than plies [m]. */
   faces: readonly number[];
   /** Largest shear-stretch entry of A over A11 or A22, whichever is larger: 0 for a balanced stack [-]. */
@@ -38,20 +40,38 @@ export function laminateStiffness(plies: readonly Ply[]): LaminateStiffness {
   const thickness = plies.reduce((sum, ply) => sum + ply.thickness, 0);
   const faces = [-thickness / 2];
   for (const ply of plies) faces.push(faces.at(-1)! + ply.thickness);
-  const layers = plies.map((ply, k) => {
+  const rotated = rotatedPlies(plies);
+  const [a, b, d] = ['a', 'b', 'd'].map(() => new Float64Array(9)) as [Float64Array, Float64Array, Float64Array];
+  plies.forEach(({ thickness: t }, k) => {
     const middle = (faces[k]! + faces[k + 1]!) / 2;
-    return { q: rotatedStiffness(ply.material, ply.angle), t: ply.thickness, middle };
+    rotated[k]!.flat().forEach((q, place) => {
+      a[place]! += q * t;
+      b[place]! += q * t * middle;
+      d[place]! += q * t * (middle ** 2 + t ** 2 / 12);
+    });
   });
-  const sum = (weight: (t: number, middle: number) => number): Matrix3 =>
-    matrixFrom((i, j) => layers.reduce((total, { q, t, middle }) => total + q[i][j] * weight(t, middle), 0));
-  const a = sum((t) => t);
-  const b = sum((t, middle) => t * middle);
-  const d = sum((t, middle) => t * (middle ** 2 + t ** 2 / 12));
+  const matrix = (sums: Float64Array): Matrix3 => matrixFrom((i, j) => sums[3 * i + j]!);
+  return describe({ a: matrix(a), b: matrix(b), d: matrix(d), thickness, rotated, faces });
+}
 
+function describe(stack: Omit<LaminateStiffness, 'shearCoupling' | 'bendingCoupling' | 'warnings'>): LaminateStiffness {
+  const { a, b, thickness } = stack;
   const main = Math.max(a[0][0], a[1][1]);
   const shearCoupling = Math.max(Math.abs(a[0][2]), Math.abs(a[1][2])) / main;
   const bendingCoupling = Math.max(...b.flat().map(Math.abs)) / (main * thickness);
-  return { a, b, d, thickness, faces, shearCoupling, bendingCoupling, warnings: couplingWarnings(shearCoupling, bendingCoupling) };
+  return { ...stack, shearCoupling, bendingCoupling, warnings: couplingWarnings(shearCoupling, bendingCoupling) };
+}
+
+/** Plies of one material at one angle are worked out once: a stack has many plies and few angles. */
+function rotatedPlies(plies: readonly Ply[]): Matrix3[] {
+  const known = new Map<PlyMaterial, Map<number, Matrix3>>();
+  return plies.map(({ material, angle }) => {
+    const angles = known.get(material) ?? new Map<number, Matrix3>();
+    known.set(material, angles);
+    const q = angles.get(angle) ?? rotatedStiffness(material, angle);
+    angles.set(angle, q);
+    return q;
+  });
 }
 
 function couplingWarnings(shear: number, bending: number): Warning[] {
