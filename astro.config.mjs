@@ -3,6 +3,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
+import { reachableFormulas } from './src/components/reachable-formulas.ts';
 import { openFromDisk } from './src/open-from-disk/index.ts';
 
 export default defineConfig({
@@ -12,7 +13,7 @@ export default defineConfig({
   markdown: {
     syntaxHighlight: false,
     remarkPlugins: [remarkMath],
-    rehypePlugins: [[rehypeKatex, { strict: 'error' }]],
+    rehypePlugins: [[rehypeKatex, { strict: 'error' }], reachableFormulas],
   },
   integrations: [mdx(), preact(), openFromDisk()],
   devToolbar: { enabled: false },

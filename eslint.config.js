@@ -34,6 +34,8 @@ export default tseslint.config(
   {
     // The package runs anywhere: no import from outside itself, not even a library.
     files: ['shared/src/**'],
-    rules: { 'no-restricted-imports': ['error', { patterns: [{ regex: '^[^.]', message: 'The package has no dependency.' }] }] },
+    rules: {
+      'no-restricted-imports': ['error', { patterns: [{ regex: '^[^.]', message: 'The package has no dependency.' }] }],
+    },
   },
 );

@@ -14,7 +14,14 @@ export default defineConfig({
     launchOptions: {
       ...(executablePath ? { executablePath } : {}),
       // Root in a container has no sandbox; and no browser of ours calls home.
-      args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-component-update', '--disable-sync', '--no-first-run'],
+      args: [
+        '--no-sandbox',
+        '--disable-gpu',
+        '--disable-background-networking',
+        '--disable-component-update',
+        '--disable-sync',
+        '--no-first-run',
+      ],
     },
   },
 });

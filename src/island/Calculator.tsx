@@ -55,7 +55,7 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
           <p key={notice}>{notice}</p>
         ))}
       </div>
-      <Fields id={calculator.id} state={state} units={units} show={show} />
+      <Fields id={calculator.id} title={calculator.title} state={state} units={units} show={show} />
       {good && <Glance calculator={calculator} {...good} show={showPadded} />}
       <div class="answer">
         {stale && <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>}

@@ -7,6 +7,8 @@ import { isQuantity } from './values.ts';
 
 interface Props {
   id: string;
+  /** The calculator's title: two forms on a page need two names. */
+  title: string;
   state: CalculatorState;
   units: UnitChoice;
   show: Show;
@@ -24,9 +26,9 @@ function groups(inputs: readonly [string, Input][]): { name: string | undefined;
 }
 
 /** All inputs of a calculator, as a ruled table. */
-export function Fields({ id, state, units, show }: Props) {
+export function Fields({ id, title, state, units, show }: Props) {
   return (
-    <form class="fields" aria-label="Your values" onSubmit={(event) => event.preventDefault()}>
+    <form class="fields" aria-label={`Your values: ${title}`} onSubmit={(event) => event.preventDefault()}>
       {groups(state.inputs).map((group, i) => (
         <fieldset key={group.name ?? i}>
           <legend>{group.name ?? (i === 0 ? 'Your values' : 'Further values')}</legend>

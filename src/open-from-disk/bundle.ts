@@ -10,12 +10,18 @@ export interface ScriptNeeds {
 }
 
 const named = (html: string, attribute: string) =>
-  [...new Set([...html.matchAll(new RegExp(`\\sdata-${attribute}="([a-z0-9-]+)"`, 'g'))].map((match) => match[1] as string))].sort();
+  [
+    ...new Set(
+      [...html.matchAll(new RegExp(`\\sdata-${attribute}="([a-z0-9-]+)"`, 'g'))].map((match) => match[1] as string),
+    ),
+  ].sort();
 
 /** Reads off a built page which calculators and parts stand on it. @throws Error where a module script does: it would not run from disk */
 export function scriptNeeds(file: string, html: string): ScriptNeeds {
   if (/<script[^>]*type="module"/.test(html)) {
-    throw new Error(`${file} has a module script, which browsers do not load from a folder; put the code in src/site or src/island`);
+    throw new Error(
+      `${file} has a module script, which browsers do not load from a folder; put the code in src/site or src/island`,
+    );
   }
   return { calculators: named(html, 'calculator'), parts: named(html, 'part') };
 }

@@ -6,7 +6,9 @@ import '../site/start.ts';
 const calculators = import.meta.glob<{ default: AnyCalculator }>('../calculators/*/index.ts');
 const parts = import.meta.glob<{ hydratePart: (root: Element) => void }>('../site/*/hydrate.ts');
 
-const shown = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].map((element) => element.dataset['calculator']);
+const shown = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].map(
+  (element) => element.dataset['calculator'],
+);
 const loaded = await Promise.all([...new Set(shown)].map((id) => calculators[`../calculators/${id}/index.ts`]?.()));
 hydrateAll(loaded.flatMap((module) => (module ? [module.default] : [])));
 

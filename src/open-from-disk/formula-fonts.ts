@@ -26,11 +26,16 @@ export async function trimFormulaFonts(dist: string, pages: readonly string[]): 
 
 /** Families that some rule of the stylesheet sets for a class that occurs on a page. */
 function usedFamilies(css: string, pages: readonly string[]): Set<string> {
-  const classes = new Set(pages.flatMap((html) => [...html.matchAll(/class="([^"]*)"/g)].flatMap((match) => (match[1] as string).split(/\s+/))));
+  const classes = new Set(
+    pages.flatMap((html) =>
+      [...html.matchAll(/class="([^"]*)"/g)].flatMap((match) => (match[1] as string).split(/\s+/)),
+    ),
+  );
   const used = new Set(['KaTeX_Main']);
   for (const [, selectors = '', body = ''] of css.replace(FACE, '').matchAll(/([^{}]+)\{([^{}]*)\}/g)) {
     const family = /font(?:-family)?:[^;]*?(KaTeX_\w+)/.exec(body)?.[1];
-    const needed = (selector: string) => [...selector.matchAll(/\.([\w-]+)/g)].every((match) => classes.has(match[1] as string));
+    const needed = (selector: string) =>
+      [...selector.matchAll(/\.([\w-]+)/g)].every((match) => classes.has(match[1] as string));
     if (family && selectors.split(',').some(needed)) used.add(family);
   }
   return used;

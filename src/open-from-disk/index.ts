@@ -35,7 +35,10 @@ export function openFromDisk(): AstroIntegration {
         }
         // Astro emits its renderer's browser half, which no page loads.
         await removeUnusedScripts(dist, new Set(await Promise.all(scripts.values())));
-        await trimFormulaFonts(dist, pages.map(({ html }) => html));
+        await trimFormulaFonts(
+          dist,
+          pages.map(({ html }) => html),
+        );
         for (const file of await filesBelow(dist, '.css')) {
           await writeFile(dist + file, relativeCss(await readFile(dist + file, 'utf8'), file));
         }

@@ -16,5 +16,8 @@ export function relativeHtml(html: string, file: string): string {
 }
 
 export function relativeCss(css: string, file: string): string {
-  return css.replace(CSS_URL, (_, quote: string, address: string) => `url(${quote}${relativeAddress(address, file)}${quote})`);
+  return css.replace(
+    CSS_URL,
+    (_, quote: string, address: string) => `url(${quote}${relativeAddress(address, file)}${quote})`,
+  );
 }

@@ -20,7 +20,10 @@ const guides = readdirSync(dist, { recursive: true })
 const server = staticServer(dist);
 const address = `http://localhost:${await listen(server, 0)}/`;
 const executablePath = installed();
-const browser = await chromium.launch({ ...(executablePath ? { executablePath } : {}), args: ['--no-sandbox', '--disable-gpu'] });
+const browser = await chromium.launch({
+  ...(executablePath ? { executablePath } : {}),
+  args: ['--no-sandbox', '--disable-gpu'],
+});
 const tab = await browser.newPage();
 
 for (const guide of guides) {
@@ -41,7 +44,11 @@ for (const guide of guides) {
             observer.disconnect();
             done();
           });
-          observer.observe(calculator.querySelector('.results') ?? calculator, { subtree: true, childList: true, characterData: true });
+          observer.observe(calculator.querySelector('.results') ?? calculator, {
+            subtree: true,
+            childList: true,
+            characterData: true,
+          });
           setTimeout(done, 200);
         });
         slider.dispatchEvent(new Event('input', { bubbles: true }));

@@ -18,7 +18,8 @@ const articles = readdirSync('content/articles', { recursive: true })
   .map((file) => readFileSync(`content/articles/${file}`, 'utf8'))
   .join('\n');
 
-const options = (input: Input): (number | string)[] => ('choices' in input ? Object.keys(input.choices) : [input.min, input.max]);
+const options = (input: Input): (number | string)[] =>
+  'choices' in input ? Object.keys(input.choices) : [input.min, input.max];
 
 /** Range corners: every one where they are few, else a spread of them that has each pair of extremes. */
 function corners(calculator: AnyCalculator): ValueSet[] {
@@ -90,7 +91,10 @@ describe.each(all)('%s', (id, calculator) => {
         expect(error, JSON.stringify(values)).toBeInstanceOf(InputError);
         const { parameter } = error as InputError;
         const known = inputs.some(([key, input]) => key === parameter || input.parameters?.includes(parameter));
-        expect(known, `no field for "${parameter}": ${(error as InputError).message} at ${JSON.stringify(values)}`).toBe(true);
+        expect(
+          known,
+          `no field for "${parameter}": ${(error as InputError).message} at ${JSON.stringify(values)}`,
+        ).toBe(true);
         continue;
       }
       computed++;
@@ -112,7 +116,10 @@ describe.each(all)('%s', (id, calculator) => {
         for (const plot of calculator.plots) {
           const data = plot.data(values, result, calculator.compute);
           for (const series of data.series) expect(series.y.length, plot.id).toBe(data.x.length);
-          expect(data.series.some((series) => series.y.some(Number.isFinite)), `${plot.id} is empty at ${JSON.stringify(values)}`).toBe(true);
+          expect(
+            data.series.some((series) => series.y.some(Number.isFinite)),
+            `${plot.id} is empty at ${JSON.stringify(values)}`,
+          ).toBe(true);
         }
       }
     }
@@ -125,7 +132,9 @@ describe.each(all)('%s', (id, calculator) => {
     expect(steps.length).toBeGreaterThan(0);
     for (const step of steps) {
       expect(step.numbersHtml, step.id).not.toMatch(/HH\d+HH|\\slot|NaN/);
-      expect(step.numbersHtml.match(/<mtext data-slot/g)?.length, step.id).toBe(step.numbersHtml.match(/<span data-slot/g)?.length);
+      expect(step.numbersHtml.match(/<mtext data-slot/g)?.length, step.id).toBe(
+        step.numbersHtml.match(/<span data-slot/g)?.length,
+      );
     }
   });
 });

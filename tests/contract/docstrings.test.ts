@@ -7,7 +7,9 @@ const ROOT = 'shared/src';
 /** Units and parsing compute nothing about frames; the files at the root only guard inputs. */
 const files = readdirSync(ROOT, { recursive: true })
   .map(String)
-  .filter((file) => file.endsWith('.ts') && !file.endsWith('index.ts') && file.includes('/') && !file.startsWith('quantity/'))
+  .filter(
+    (file) => file.endsWith('.ts') && !file.endsWith('index.ts') && file.includes('/') && !file.startsWith('quantity/'),
+  )
   .sort();
 
 interface Documented {
@@ -23,7 +25,10 @@ function exportedFunctions(file: string): Documented[] {
   return tree.statements.flatMap((statement) => {
     if (!ts.isFunctionDeclaration(statement) || !statement.name) return [];
     if (!statement.modifiers?.some((modifier) => modifier.kind === ts.SyntaxKind.ExportKeyword)) return [];
-    const doc = ts.getJSDocCommentsAndTags(statement).map((node) => node.getText()).join('\n');
+    const doc = ts
+      .getJSDocCommentsAndTags(statement)
+      .map((node) => node.getText())
+      .join('\n');
     return [
       {
         name: statement.name.text,
@@ -49,9 +54,12 @@ describe('docstrings of the package', () => {
     expect(computing.length).toBeGreaterThan(50);
   });
 
-  test.each(computing.map((found) => [`${found.file} ${found.name}`, found] as const))('%s says what it computes', (_, { doc }) => {
-    expect(doc).toMatch(/\/\*\*\s*\n?\s*\*?\s*[A-Z][^@]{15,}/);
-  });
+  test.each(computing.map((found) => [`${found.file} ${found.name}`, found] as const))(
+    '%s says what it computes',
+    (_, { doc }) => {
+      expect(doc).toMatch(/\/\*\*\s*\n?\s*\*?\s*[A-Z][^@]{15,}/);
+    },
+  );
 
   test.each(computing.map((found) => [`${found.file} ${found.name}`, found] as const))(
     '%s has units, a return and a source or derivation',
@@ -64,7 +72,10 @@ describe('docstrings of the package', () => {
 
   test('every source that is named is in the bibliography', () => {
     const wrong = computing.flatMap(({ file, name, doc }) =>
-      [...doc.matchAll(/@source\s+([\w-]+)/g)].map((match) => match[1] as string).filter((key) => !(key in sources)).map((key) => `${file} ${name}: ${key}`),
+      [...doc.matchAll(/@source\s+([\w-]+)/g)]
+        .map((match) => match[1] as string)
+        .filter((key) => !(key in sources))
+        .map((key) => `${file} ${name}: ${key}`),
     );
     expect(wrong).toEqual([]);
   });

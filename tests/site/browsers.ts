@@ -18,12 +18,17 @@ function onPath(names: readonly string[]): string | undefined {
 }
 
 /** A Chromium or Chrome that is installed; without one, Playwright's own is used. */
-export const chromium = () => process.env['CHROMIUM'] ?? onPath(['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome']);
+export const chromium = () =>
+  process.env['CHROMIUM'] ??
+  onPath(['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome']);
 export const firefox = () => process.env['FIREFOX'] ?? onPath(['firefox-esr', 'firefox']);
 
 function runs(command: string, args: readonly string[]): boolean {
   try {
-    execFileSync(command, args, { stdio: ['ignore', 'ignore', 'inherit'], env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' } });
+    execFileSync(command, args, {
+      stdio: ['ignore', 'ignore', 'inherit'],
+      env: { ...process.env, DEBIAN_FRONTEND: 'noninteractive' },
+    });
     return true;
   } catch {
     return false;
@@ -31,11 +36,14 @@ function runs(command: string, args: readonly string[]): boolean {
 }
 
 const aptInstalls = (name: string) =>
-  process.getuid?.() === 0 && runs('apt-get', ['update', '-qq']) && runs('apt-get', ['install', '-y', '-qq', '--no-install-recommends', name]);
+  process.getuid?.() === 0 &&
+  runs('apt-get', ['update', '-qq']) &&
+  runs('apt-get', ['install', '-y', '-qq', '--no-install-recommends', name]);
 
 function prepare(): void {
   if (chromium()) console.info(`Chromium: using ${chromium()}`);
-  else if (runs('npx', ['playwright', 'install', '--with-deps', 'chromium'])) console.info("Chromium: installed Playwright's own");
+  else if (runs('npx', ['playwright', 'install', '--with-deps', 'chromium']))
+    console.info("Chromium: installed Playwright's own");
   else if (aptInstalls('chromium')) console.info(`Chromium: installed by the system's package manager, ${chromium()}`);
   else {
     console.error('Chromium: none found, and none could be installed. Install Chromium or Chrome and run this again.');

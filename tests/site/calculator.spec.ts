@@ -5,11 +5,16 @@ const calculators = (tab: Page) => tab.locator('[data-calculator]');
 const fields = (calculator: Locator) => calculator.locator('.fields input[type=text]');
 const amounts = async (calculator: Locator) => (await calculator.locator('.results').innerText()).replace(/\s+/g, ' ');
 const slots = async (calculator: Locator) => (await calculator.locator('[data-slot]').allTextContents()).join('|');
-const drawing = (calculator: Locator) => calculator.locator('.pictures').innerHTML();
+const drawing = async (calculator: Locator) =>
+  (await calculator.locator('.figure, .plot').allInnerTexts()).join() +
+  (await calculator.locator('.figure svg').first().innerHTML());
 
 /** The link that the button copies: from the clipboard, or from the box that opens where the browser has none. */
 async function copiedLink(tab: Page, calculator: Locator): Promise<string> {
-  await tab.context().grantPermissions(['clipboard-read', 'clipboard-write']).catch(() => undefined);
+  await tab
+    .context()
+    .grantPermissions(['clipboard-read', 'clipboard-write'])
+    .catch(() => undefined);
   await calculator.getByRole('button', { name: 'Copy link' }).click();
   const message = calculator.locator('.message');
   await expect(message).not.toHaveText('');
@@ -19,10 +24,18 @@ async function copiedLink(tab: Page, calculator: Locator): Promise<string> {
 
 for (const place of ['http', 'disk'] as const) {
   for (const guide of guides) {
-    test(`${guide} (${place}): a value changed by keyboard moves results, steps and drawing; its link opens fresh with the same numbers`, async ({ page: tab, places, context }) => {
+    test(`${guide} (${place}): a value changed by keyboard moves results, steps and drawing; its link opens fresh with the same numbers`, async ({
+      page: tab,
+      places,
+      context,
+    }) => {
       await tab.goto(places[place] + guide);
       for (const calculator of await calculators(tab).all()) {
-        const before = { amounts: await amounts(calculator), slots: await slots(calculator), drawing: await drawing(calculator) };
+        const before = {
+          amounts: await amounts(calculator),
+          slots: await slots(calculator),
+          drawing: await drawing(calculator),
+        };
         // Some inputs change nothing that is shown at the defaults: the first that does is the one.
         let changed = false;
         for (const field of await fields(calculator).all()) {
@@ -42,7 +55,9 @@ for (const place of ['http', 'disk'] as const) {
 
         const fresh = await context.newPage();
         await fresh.goto(link);
-        await expect.poll(() => amounts(fresh.locator(`[data-calculator="${link.split('#')[1]?.split('?')[0]}"]`))).toBe(after);
+        await expect
+          .poll(() => amounts(fresh.locator(`[data-calculator="${link.split('#')[1]?.split('?')[0]}"]`)))
+          .toBe(after);
         await fresh.close();
 
         await calculator.getByRole('button', { name: 'Reset' }).click();
@@ -57,7 +72,10 @@ for (const place of ['http', 'disk'] as const) {
 const NONSENSE = ['', 'abc', '-', '1.2.3', '1e308', '5 parsec', '<img src=x onerror=alert(1)>', '9'.repeat(400), '-7'];
 
 for (const guide of guides) {
-  test(`${guide}: nonsense in a field is named there, the last good result stays greyed, and nothing typed is lost`, async ({ page: tab, places }) => {
+  test(`${guide}: nonsense in a field is named there, the last good result stays greyed, and nothing typed is lost`, async ({
+    page: tab,
+    places,
+  }) => {
     await tab.goto(places.http + guide);
     for (const calculator of await calculators(tab).all()) {
       const good = await calculator.locator('.results').innerText();
@@ -82,7 +100,10 @@ for (const guide of guides) {
     }
   });
 
-  test(`${guide}: no corner of the ranges gives NaN, an empty result or an error without words`, async ({ page: tab, places }) => {
+  test(`${guide}: no corner of the ranges gives NaN, an empty result or an error without words`, async ({
+    page: tab,
+    places,
+  }) => {
     await tab.goto(places.http + guide);
     for (const calculator of await calculators(tab).all()) {
       for (const slider of await calculator.locator('.fields input[type=range]').all()) {
@@ -99,12 +120,25 @@ for (const guide of guides) {
   });
 }
 
-test('links: unknown, cut, mistyped and hostile parts are named as text, the rest is used, nothing runs', async ({ page: tab, places }) => {
+test('links: unknown, cut, mistyped and hostile parts are named as text, the rest is used, nothing runs', async ({
+  page: tab,
+  places,
+}) => {
   await tab.goto(places.http + guides[0]);
   const calculator = calculators(tab).first();
   const id = await calculator.getAttribute('data-calculator');
   const key = (await fields(calculator).first().getAttribute('id'))?.slice(`${id}-`.length);
-  const hostile = ['nosuch=3mm', '%E0%A4%A', `${key}=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E`, `${key}=1e308`, `${key}=`, '__proto__=1', 'constructor=2mm', '<script>alert(1)</script>', `${key}=2kg`];
+  const hostile = [
+    'nosuch=3mm',
+    '%E0%A4%A',
+    `${key}=%3Cimg%20src%3Dx%20onerror%3Dalert(1)%3E`,
+    `${key}=1e308`,
+    `${key}=`,
+    '__proto__=1',
+    'constructor=2mm',
+    '<script>alert(1)</script>',
+    `${key}=2kg`,
+  ];
   for (const part of hostile) {
     await tab.goto('about:blank');
     await tab.goto(`${places.http}${guides[0]}#${id}?${part}`);
@@ -117,14 +151,22 @@ test('links: unknown, cut, mistyped and hostile parts are named as text, the res
   await expect(tab.locator('.notices p').first()).toHaveText(/no-such-calculator/);
 });
 
-test('units: the choice is shown everywhere on the page, remembered, and typed units of the other system are understood', async ({ page: tab, places }) => {
+test('units: the choice is shown everywhere on the page, remembered, and typed units of the other system are understood', async ({
+  page: tab,
+  places,
+}) => {
   await tab.goto(places.http + guides[0]);
   const calculator = calculators(tab).first();
   await calculator.locator('.units summary').click();
   await calculator.getByLabel('Inch', { exact: true }).check();
-  for (const other of await calculators(tab).all()) await expect(other.locator('.fields .unit').filter({ hasText: /^in$/ }).first()).toBeVisible();
+  for (const other of await calculators(tab).all())
+    await expect(other.locator('.fields .unit').filter({ hasText: /^in$/ }).first()).toBeVisible();
   await tab.reload();
-  const length = calculators(tab).first().locator('.entry', { has: tab.locator('.unit', { hasText: /^in$/ }) }).first().locator('input');
+  const length = calculators(tab)
+    .first()
+    .locator('.entry', { has: tab.locator('.unit', { hasText: /^in$/ }) })
+    .first()
+    .locator('input');
   const shown = Number(await length.inputValue());
   await length.fill(`${shown * 25.4} mm`);
   await length.blur();

@@ -25,7 +25,8 @@ if (executablePath) {
     });
     tab.on('pageerror', (error) => complaints.push(String(error)));
     tab.on('request', (request) => {
-      if (!request.url().startsWith(places.disk) && !/^(data|about|blob):/.test(request.url())) complaints.push(`asked for ${request.url()}`);
+      if (!request.url().startsWith(places.disk) && !/^(data|about|blob):/.test(request.url()))
+        complaints.push(`asked for ${request.url()}`);
     });
     for (const page of pages.filter((name) => !name.startsWith('formulas/'))) {
       await tab.goto(places.disk + page);
@@ -38,7 +39,11 @@ if (executablePath) {
     await tab.focus('[data-calculator] .fields input[type=text]');
     await tab.keyboard.press('ArrowUp');
     await tab.keyboard.press('ArrowUp');
-    await tab.waitForFunction((old) => document.querySelector('[data-calculator] .results')?.textContent !== old, { timeout: 10_000 }, before);
+    await tab.waitForFunction(
+      (old) => document.querySelector('[data-calculator] .results')?.textContent !== old,
+      { timeout: 10_000 },
+      before,
+    );
     expect(await text()).not.toBe(before);
     expect(complaints).toEqual([]);
     await browser.close();

@@ -70,7 +70,9 @@ export function watch(page: Page, places: Places, complaints: string[]): void {
     void dialog.dismiss();
   });
   page.on('request', (request) => {
-    const inside = Object.values(places).some((place: string) => request.url().startsWith(place)) || /^(data|blob):/.test(request.url());
+    const inside =
+      Object.values(places).some((place: string) => request.url().startsWith(place)) ||
+      /^(data|blob):/.test(request.url());
     if (!inside) complaints.push(`asked for ${request.url()}`);
   });
   page.on('requestfailed', (request) => complaints.push(`failed: ${request.url()}`));

@@ -54,7 +54,9 @@ function Arrow({ from, length, name, side }: ArrowProps) {
   const back = Math.sign(length) * 9;
   return (
     <g class="pull-arrow">
-      <path d={`M${from.x} ${from.y}V${tip}M${from.x - 6} ${tip - back}L${from.x} ${tip}L${from.x + 6} ${tip - back}`} />
+      <path
+        d={`M${from.x} ${from.y}V${tip}M${from.x - 6} ${tip - back}L${from.x} ${tip}L${from.x + 6} ${tip - back}`}
+      />
       <text x={from.x + side * 11} y={tip + (length > 0 ? 4 : 8)} text-anchor={side > 0 ? 'start' : 'end'}>
         {name}
       </text>
@@ -90,9 +92,15 @@ export function ArmRootDrawing({ pull, spacing, inner, outer, onPull }: Props) {
       onPointerMove={follow}
     >
       <rect class="pull-plate" x={6} y={AXIS_Y - 74} width={OUTER_X + 26} height={148} rx={10} />
-      <path class="pull-tube" d={`${path(edges[0] ?? [])}${path([...(edges[1] ?? [])].reverse())?.replace('M', 'L')}Z`} />
+      <path
+        class="pull-tube"
+        d={`${path(edges[0] ?? [])}${path([...(edges[1] ?? [])].reverse())?.replace('M', 'L')}Z`}
+      />
       <path class="pull-axis" d={path(tube) ?? ''} />
-      <path class="pull-dimension" d={`M${innerX} ${AXIS_Y + 40}V${AXIS_Y + 98}M${OUTER_X} ${AXIS_Y + 40}V${AXIS_Y + 98}M${innerX} ${AXIS_Y + 92}H${OUTER_X}`} />
+      <path
+        class="pull-dimension"
+        d={`M${innerX} ${AXIS_Y + 40}V${AXIS_Y + 98}M${OUTER_X} ${AXIS_Y + 40}V${AXIS_Y + 98}M${innerX} ${AXIS_Y + 92}H${OUTER_X}`}
+      />
       <text class="pull-label" x={(innerX + OUTER_X) / 2} y={AXIS_Y + 112} text-anchor="middle">
         {`${Math.round(spacing * 1000)} mm`}
       </text>
@@ -110,7 +118,9 @@ export function ArmRootDrawing({ pull, spacing, inner, outer, onPull }: Props) {
         onPointerMove={follow}
       >
         <circle cx={tip.x} cy={tip.y} r={44} />
-        <path d={`M${tip.x - 12} ${tip.y}H${tip.x + 12}M${tip.x} ${tip.y - 30}V${tip.y + 30}M${tip.x - 6} ${tip.y - 22}L${tip.x} ${tip.y - 30}L${tip.x + 6} ${tip.y - 22}M${tip.x - 6} ${tip.y + 22}L${tip.x} ${tip.y + 30}L${tip.x + 6} ${tip.y + 22}`} />
+        <path
+          d={`M${tip.x - 12} ${tip.y}H${tip.x + 12}M${tip.x} ${tip.y - 30}V${tip.y + 30}M${tip.x - 6} ${tip.y - 22}L${tip.x} ${tip.y - 30}L${tip.x + 6} ${tip.y - 22}M${tip.x - 6} ${tip.y + 22}L${tip.x} ${tip.y + 30}L${tip.x + 6} ${tip.y + 22}`}
+        />
       </g>
     </svg>
   );
