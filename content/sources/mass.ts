@@ -65,8 +65,9 @@ export const mass = {
   },
   'student-model-data': {
     type: 'note',
-    title: 'Model data of a 460 mm quadrotor and a 500 mm eight-rotor craft, trifilar measurements',
-    published: 'Student project; not peer reviewed',
+    title: 'Student model data of two multirotors',
+    published:
+      'Student project with trifilar measurements of a 460 mm quadrotor and a 500 mm eight-rotor craft; not peer reviewed',
     errata: 'Both tensors break the triangle inequality: no body can have them.',
   },
   'robot-arm-cad-print': {

@@ -15,14 +15,30 @@ export function PlanOfCraft({ values: { bodyLength, bodyWidth, armLength, wheelb
   const radius = wheelbase / 2;
   const unit = { x: motor.x / radius, y: motor.y / radius };
   const start = radius - armLength;
-  const quarters = [[1, 1], [1, -1], [-1, -1], [-1, 1]] as const;
+  const quarters = [
+    [1, 1],
+    [1, -1],
+    [-1, -1],
+    [-1, 1],
+  ] as const;
   return (
     <g>
       {quarters.map(([sx, sy]) => {
-        const on = (along: number, side: number) => ({ x: sx * (unit.x * along - unit.y * side), y: sy * (unit.y * along + unit.x * side) });
+        const on = (along: number, side: number) => ({
+          x: sx * (unit.x * along - unit.y * side),
+          y: sy * (unit.y * along + unit.x * side),
+        });
         return (
           <g key={`${sx}${sy}`}>
-            <Outline points={[on(start, ARM_HALF_WIDTH), on(radius, ARM_HALF_WIDTH), on(radius, -ARM_HALF_WIDTH), on(start, -ARM_HALF_WIDTH)]} fill="paper" />
+            <Outline
+              points={[
+                on(start, ARM_HALF_WIDTH),
+                on(radius, ARM_HALF_WIDTH),
+                on(radius, -ARM_HALF_WIDTH),
+                on(start, -ARM_HALF_WIDTH),
+              ]}
+              fill="paper"
+            />
             <Outline circle={{ x: sx * motor.x, y: sy * motor.y, radius: BELL_RADIUS }} fill="paper" />
           </g>
         );

@@ -48,7 +48,9 @@ const position = fc.record({ x: place, y: place, z: place });
 const orientation = fc.record({ roll: angle, pitch: angle, yaw: angle });
 const body = fc.oneof(
   fc.record({ mass, length: size, width: size, height: size }).map(boxBody),
-  fc.record({ mass, outerRadius: size, length: size }).map((solid) => cylinderBody({ ...solid, innerRadius: 0.8 * solid.outerRadius })),
+  fc
+    .record({ mass, outerRadius: size, length: size })
+    .map((solid) => cylinderBody({ ...solid, innerRadius: 0.8 * solid.outerRadius })),
   fc.record({ mass, radius: size }).map(discBody),
   fc.record({ mass, length: size }).map(rodBody),
 );
@@ -61,7 +63,9 @@ const entries = ({ xx, yy, zz, xy, xz, yz }: InertiaTensor) => [xx, yy, zz, xy, 
 /** Entries agree within a share of the trace: a single entry may be near zero. */
 function alike(a: InertiaTensor, b: InertiaTensor, share = 1e-9): void {
   const scale = Math.max(trace(a), trace(b), 1e-12);
-  entries(a).forEach((value, i) => expect(Math.abs(value - (entries(b)[i] as number))).toBeLessThanOrEqual(share * scale));
+  entries(a).forEach((value, i) =>
+    expect(Math.abs(value - (entries(b)[i] as number))).toBeLessThanOrEqual(share * scale),
+  );
 }
 
 describe('an inertia tensor', () => {
@@ -71,7 +75,9 @@ describe('an inertia tensor', () => {
         const turned = rotateInertia(own, turn);
         expect(trace(turned)).toBeCloseTo(trace(own), 12);
         const [before, after] = [principalAxes(own), principalAxes(turned)];
-        before.forEach(({ moment }, k) => expect(Math.abs(moment - (after[k]?.moment ?? NaN))).toBeLessThanOrEqual(1e-10 * trace(own)));
+        before.forEach(({ moment }, k) =>
+          expect(Math.abs(moment - (after[k]?.moment ?? NaN))).toBeLessThanOrEqual(1e-10 * trace(own)),
+        );
       }),
     );
   });
@@ -99,8 +105,12 @@ describe('an inertia tensor', () => {
   test('has the principal moments that a general linear-algebra library finds', () => {
     fc.assert(
       fc.property(tensor, (own) => {
-        const reference = new EigenvalueDecomposition(new Matrix(inertiaMatrix(own)), { assumeSymmetric: true }).realEigenvalues.sort((a, b) => a - b);
-        principalAxes(own).forEach(({ moment }, k) => expect(Math.abs(moment - (reference[k] as number))).toBeLessThanOrEqual(1e-10 * trace(own)));
+        const reference = new EigenvalueDecomposition(new Matrix(inertiaMatrix(own)), {
+          assumeSymmetric: true,
+        }).realEigenvalues.sort((a, b) => a - b);
+        principalAxes(own).forEach(({ moment }, k) =>
+          expect(Math.abs(moment - (reference[k] as number))).toBeLessThanOrEqual(1e-10 * trace(own)),
+        );
       }),
     );
   });
@@ -177,7 +187,10 @@ describe('an assembly', () => {
   test('carried to another place keeps its inertia, and its centre goes along', () => {
     fc.assert(
       fc.property(parts, position, (all, by) => {
-        const moved = all.map((one) => ({ ...one, position: { x: one.position.x + by.x, y: one.position.y + by.y, z: one.position.z + by.z } }));
+        const moved = all.map((one) => ({
+          ...one,
+          position: { x: one.position.x + by.x, y: one.position.y + by.y, z: one.position.z + by.z },
+        }));
         const [here, there] = [massProperties(all), massProperties(moved)];
         expect(there.centre.x).toBeCloseTo(here.centre.x + by.x, 12);
         alike(there.inertia, here.inertia);
@@ -216,7 +229,12 @@ describe('a plate', () => {
   test('cut as a rectangle equals a box', () => {
     fc.assert(
       fc.property(size, size, size, position, (length, width, height, at) => {
-        const outline = [[1, 1], [-1, 1], [-1, -1], [1, -1]].map(([i, j]) => ({ x: at.x + ((i as number) * length) / 2, y: at.y + ((j as number) * width) / 2 }));
+        const outline = [
+          [1, 1],
+          [-1, 1],
+          [-1, -1],
+          [1, -1],
+        ].map(([i, j]) => ({ x: at.x + ((i as number) * length) / 2, y: at.y + ((j as number) * width) / 2 }));
         const { body: plate, centre } = plateBody({ thickness: height, density: 1600, outline });
         expect(centre.x).toBeCloseTo(at.x, 9);
         alike(plate.inertia, boxBody({ mass: 1600 * length * width * height, length, width, height }).inertia);
@@ -226,19 +244,36 @@ describe('a plate', () => {
 
   test('is the same whichever way round its corners are given, and whether a cutout is a polygon or a second outline', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.05, max: 0.2, noNaN: true }), fc.double({ min: 0.1, max: 0.9, noNaN: true }), (a, share) => {
-        const square = (half: number) => [{ x: half, y: half }, { x: -half, y: half }, { x: -half, y: -half }, { x: half, y: -half }];
-        const cut = plateBody({ thickness: 0.002, density: 1600, outline: square(a).reverse(), cutouts: [square(a * share)] });
-        const whole = plateBody({ thickness: 0.002, density: 1600, outline: square(a) });
-        const gone = plateBody({ thickness: 0.002, density: 1600, outline: square(a * share) });
-        expect(cut.body.mass + gone.body.mass).toBeCloseTo(whole.body.mass, 12);
-        expect(cut.body.inertia.zz + gone.body.inertia.zz).toBeCloseTo(whole.body.inertia.zz, 12);
-      }),
+      fc.property(
+        fc.double({ min: 0.05, max: 0.2, noNaN: true }),
+        fc.double({ min: 0.1, max: 0.9, noNaN: true }),
+        (a, share) => {
+          const square = (half: number) => [
+            { x: half, y: half },
+            { x: -half, y: half },
+            { x: -half, y: -half },
+            { x: half, y: -half },
+          ];
+          const cut = plateBody({
+            thickness: 0.002,
+            density: 1600,
+            outline: square(a).reverse(),
+            cutouts: [square(a * share)],
+          });
+          const whole = plateBody({ thickness: 0.002, density: 1600, outline: square(a) });
+          const gone = plateBody({ thickness: 0.002, density: 1600, outline: square(a * share) });
+          expect(cut.body.mass + gone.body.mass).toBeCloseTo(whole.body.mass, 12);
+          expect(cut.body.inertia.zz + gone.body.inertia.zz).toBeCloseTo(whole.body.inertia.zz, 12);
+        },
+      ),
     );
   });
 
   test('with very many corners becomes a disc', () => {
-    const corners = Array.from({ length: 2000 }, (_, i) => ({ x: 0.05 * Math.cos((i * Math.PI) / 1000), y: 0.05 * Math.sin((i * Math.PI) / 1000) }));
+    const corners = Array.from({ length: 2000 }, (_, i) => ({
+      x: 0.05 * Math.cos((i * Math.PI) / 1000),
+      y: 0.05 * Math.sin((i * Math.PI) / 1000),
+    }));
     const polygon = polygonMoments(corners);
     const circle = circleMoments({ centre: { x: 0, y: 0 }, radius: 0.05 });
     expect(polygon.area / circle.area).toBeCloseTo(1, 5);
@@ -257,7 +292,12 @@ const craft = {
   propellerHeight: 0.027,
 };
 const pack = { mass: 0.23, length: 0.078, width: 0.04, height: 0.046 };
-const given: PlacementInput = { craft, battery: { pack, lie: 'crosswise', side: 'above', forward: 0, gap: 0.003 }, fullThrust: 15, torquePerThrust: 0.0135 };
+const given: PlacementInput = {
+  craft,
+  battery: { pack, lie: 'crosswise', side: 'above', forward: 0, gap: 0.003 },
+  fullThrust: 15,
+  torquePerThrust: 0.0135,
+};
 const forward = fc.double({ min: -0.08, max: 0.08, noNaN: true });
 
 describe('turning and hovering', () => {
@@ -265,7 +305,10 @@ describe('turning and hovering', () => {
     fc.assert(
       fc.property(parts, position, (all, moment) => {
         // A box among them: rods in line alone resist nothing about their own axis, and are refused.
-        const solid = { body: boxBody({ mass: 0.1, length: 0.05, width: 0.05, height: 0.05 }), position: { x: 0, y: 0, z: 0 } };
+        const solid = {
+          body: boxBody({ mass: 0.1, length: 0.05, width: 0.05, height: 0.05 }),
+          position: { x: 0, y: 0, z: 0 },
+        };
         const { inertia } = massProperties([solid, ...all]);
         const { x, y, z } = angularAcceleration(inertia, moment);
         const back = new Matrix(inertiaMatrix(inertia)).mmul(Matrix.columnVector([x, y, z])).to1DArray();
@@ -279,8 +322,15 @@ describe('turning and hovering', () => {
     const strong = placement({ ...given, fullThrust: 30 }).agility;
     const grown = fourMotors({ wheelbase: 0.45, armAngle: Math.PI / 4, height: 0 });
     const small = fourMotors({ wheelbase: 0.225, armAngle: Math.PI / 4, height: 0 });
-    const solid = (k: number) => massProperties([{ body: boxBody({ mass: 0.5 * k ** 3, length: 0.1 * k, width: 0.08 * k, height: 0.05 * k }), position: { x: 0, y: 0, z: 0 } }]);
-    const of = (k: number) => agility({ properties: solid(k), motors: k === 1 ? small : grown, fullThrust: 15, torquePerThrust: 0.0135 });
+    const solid = (k: number) =>
+      massProperties([
+        {
+          body: boxBody({ mass: 0.5 * k ** 3, length: 0.1 * k, width: 0.08 * k, height: 0.05 * k }),
+          position: { x: 0, y: 0, z: 0 },
+        },
+      ]);
+    const of = (k: number) =>
+      agility({ properties: solid(k), motors: k === 1 ? small : grown, fullThrust: 15, torquePerThrust: 0.0135 });
     expect(strong.roll / base.roll).toBeCloseTo(2, 12);
     expect(strong.yaw / base.yaw).toBeCloseTo(2, 12);
     expect(of(1).roll / of(2).roll).toBeCloseTo(16, 9);
@@ -310,7 +360,9 @@ describe('turning and hovering', () => {
   test('a battery moved forward loads the front motors as the same step back loads the rear ones', () => {
     fc.assert(
       fc.property(forward, (step) => {
-        const [ahead, behind] = [step, -step].map((x) => placement({ ...given, battery: { ...given.battery, forward: x } }));
+        const [ahead, behind] = [step, -step].map((x) =>
+          placement({ ...given, battery: { ...given.battery, forward: x } }),
+        );
         expect(ahead?.frontShare).toBeCloseTo(behind?.rearShare ?? NaN, 12);
         expect(ahead?.agility.pitch).toBeCloseTo(behind?.agility.pitch ?? NaN, 8);
         if (step > 1e-6) expect(ahead?.frontShare).toBeGreaterThan(ahead?.rearShare ?? NaN);
@@ -344,8 +396,11 @@ describe('turning and hovering', () => {
 
   test('a gram costs with the square of its place, nothing in the middle, and the same in climb everywhere', () => {
     const motors = fourMotors({ wheelbase: 0.225, armAngle: Math.PI / 4, height: 0 });
-    const frame = [{ body: boxBody({ mass: 0.5, length: 0.1, width: 0.08, height: 0.05 }), position: { x: 0, y: 0, z: 0 } }];
-    const at = (reach: number) => costOfGrams({ parts: frame, motors, fullThrust: 15, torquePerThrust: 0.0135, mass: 1e-6, reach });
+    const frame = [
+      { body: boxBody({ mass: 0.5, length: 0.1, width: 0.08, height: 0.05 }), position: { x: 0, y: 0, z: 0 } },
+    ];
+    const at = (reach: number) =>
+      costOfGrams({ parts: frame, motors, fullThrust: 15, torquePerThrust: 0.0135, mass: 1e-6, reach });
     expect(at(0).roll).toBeLessThan(1e-12);
     fc.assert(
       fc.property(fc.double({ min: 0.1, max: 1, noNaN: true }), (reach) => {
@@ -362,44 +417,130 @@ describe('garbage', () => {
   const turn = fc.record({ roll: anyNumber, pitch: anyNumber, yaw: anyNumber });
   const box = fc.record({ mass: anyNumber, length: anyNumber, width: anyNumber, height: anyNumber });
   const corners = fc.array(fc.record({ x: anyNumber, y: anyNumber }), { maxLength: 6 });
-  const swing = fc.record({ mass: anyNumber, period: anyNumber, radius: anyNumber, wireLength: anyNumber, gravity: anyNumber });
+  const swing = fc.record({
+    mass: anyNumber,
+    period: anyNumber,
+    radius: anyNumber,
+    wireLength: anyNumber,
+    gravity: anyNumber,
+  });
   const layout = fc.record({ wheelbase: anyNumber, armAngle: anyNumber, height: anyNumber });
   const runs: Record<string, fc.Arbitrary<() => unknown>> = {
     boxBody: box.map((input) => () => boxBody(input)),
-    cylinderBody: fc.record({ mass: anyNumber, outerRadius: anyNumber, innerRadius: anyNumber, length: anyNumber }).map((input) => () => cylinderBody(input)),
+    cylinderBody: fc
+      .record({ mass: anyNumber, outerRadius: anyNumber, innerRadius: anyNumber, length: anyNumber })
+      .map((input) => () => cylinderBody(input)),
     discBody: fc.record({ mass: anyNumber, radius: anyNumber }).map((input) => () => discBody(input)),
     rodBody: fc.record({ mass: anyNumber, length: anyNumber }).map((input) => () => rodBody(input)),
     pointBody: anyNumber.map((input) => () => pointBody(input)),
     polygonMoments: corners.map((input) => () => polygonMoments(input)),
     plateBody: fc
-      .record({ thickness: anyNumber, density: anyNumber, outline: corners, cutouts: fc.array(corners, { maxLength: 2 }), holes: fc.array(fc.record({ centre: fc.record({ x: anyNumber, y: anyNumber }), radius: anyNumber }), { maxLength: 2 }) })
+      .record({
+        thickness: anyNumber,
+        density: anyNumber,
+        outline: corners,
+        cutouts: fc.array(corners, { maxLength: 2 }),
+        holes: fc.array(fc.record({ centre: fc.record({ x: anyNumber, y: anyNumber }), radius: anyNumber }), {
+          maxLength: 2,
+        }),
+      })
       .map((input) => () => plateBody(input)),
-    subtractAreas: fc.tuple(corners, corners).map(([a, b]) => () => subtractAreas(polygonMoments(a), [polygonMoments(b)])),
-    transferAreaMoment: fc.record({ secondMoment: anyNumber, area: anyNumber, from: anyNumber, to: anyNumber }).map((input) => () => transferAreaMoment(input)),
+    subtractAreas: fc.tuple(corners, corners).map(
+      ([a, b]) =>
+        () =>
+          subtractAreas(polygonMoments(a), [polygonMoments(b)]),
+    ),
+    transferAreaMoment: fc
+      .record({ secondMoment: anyNumber, area: anyNumber, from: anyNumber, to: anyNumber })
+      .map((input) => () => transferAreaMoment(input)),
     massProperties: fc
-      .array(fc.record({ body: fc.record({ mass: anyNumber, inertia: wild }), position: vector, orientation: turn }), { maxLength: 3 })
+      .array(fc.record({ body: fc.record({ mass: anyNumber, inertia: wild }), position: vector, orientation: turn }), {
+        maxLength: 3,
+      })
       .map((input) => () => massProperties(input)),
-    rotateInertia: fc.tuple(wild, turn).map(([a, b]) => () => rotateInertia(a, b)),
-    inertiaAboutPoint: fc.record({ inertia: wild, mass: anyNumber, offset: vector }).map((input) => () => inertiaAboutPoint(input)),
-    inertiaAboutCentre: fc.record({ inertia: wild, mass: anyNumber, offset: vector }).map((input) => () => inertiaAboutCentre(input)),
+    rotateInertia: fc.tuple(wild, turn).map(
+      ([a, b]) =>
+        () =>
+          rotateInertia(a, b),
+    ),
+    inertiaAboutPoint: fc
+      .record({ inertia: wild, mass: anyNumber, offset: vector })
+      .map((input) => () => inertiaAboutPoint(input)),
+    inertiaAboutCentre: fc
+      .record({ inertia: wild, mass: anyNumber, offset: vector })
+      .map((input) => () => inertiaAboutCentre(input)),
     principalAxes: wild.map((input) => () => principalAxes(input)),
     triangleInequality: wild.map((input) => () => triangleInequality(input)),
-    angularAcceleration: fc.tuple(wild, vector).map(([a, b]) => () => angularAcceleration(a, b)),
+    angularAcceleration: fc.tuple(wild, vector).map(
+      ([a, b]) =>
+        () =>
+          angularAcceleration(a, b),
+    ),
     inertiaFromTwist: swing.map((input) => () => inertiaFromTwist(input)),
-    inertiaOnPlatform: fc.tuple(swing, anyNumber, anyNumber).map(([a, platformMass, platformPeriod]) => () => inertiaOnPlatform({ ...a, platformMass, platformPeriod })),
-    inertiaFromPivot: fc.record({ mass: anyNumber, period: anyNumber, distance: anyNumber, gravity: anyNumber }).map((input) => () => inertiaFromPivot(input)),
-    pivotPeriod: fc.record({ radiusOfGyration: anyNumber, distance: anyNumber, gravity: anyNumber }).map((input) => () => pivotPeriod(input)),
-    radiusOfGyration: fc.tuple(anyNumber, anyNumber).map(([a, b]) => () => radiusOfGyration(a, b)),
+    inertiaOnPlatform: fc.tuple(swing, anyNumber, anyNumber).map(
+      ([a, platformMass, platformPeriod]) =>
+        () =>
+          inertiaOnPlatform({ ...a, platformMass, platformPeriod }),
+    ),
+    inertiaFromPivot: fc
+      .record({ mass: anyNumber, period: anyNumber, distance: anyNumber, gravity: anyNumber })
+      .map((input) => () => inertiaFromPivot(input)),
+    pivotPeriod: fc
+      .record({ radiusOfGyration: anyNumber, distance: anyNumber, gravity: anyNumber })
+      .map((input) => () => pivotPeriod(input)),
+    radiusOfGyration: fc.tuple(anyNumber, anyNumber).map(
+      ([a, b]) =>
+        () =>
+          radiusOfGyration(a, b),
+    ),
     hoverSplit: fc
-      .tuple(fc.array(fc.record({ position: vector, reaction: fc.constantFrom(1 as const, -1 as const) }), { maxLength: 5 }), anyNumber, vector, anyNumber)
-      .map(([motors, m, centre, fullThrust]) => () => hoverSplit({ motors, mass: m, centre, fullThrust })),
-    thrustMoment: fc.tuple(layout, fc.array(anyNumber, { minLength: 3, maxLength: 4 }), anyNumber, vector).map(([a, thrusts, torquePerThrust, about]) => () => thrustMoment({ motors: fourMotors(a), thrusts, torquePerThrust, about })),
+      .tuple(
+        fc.array(fc.record({ position: vector, reaction: fc.constantFrom(1 as const, -1 as const) }), { maxLength: 5 }),
+        anyNumber,
+        vector,
+        anyNumber,
+      )
+      .map(
+        ([motors, m, centre, fullThrust]) =>
+          () =>
+            hoverSplit({ motors, mass: m, centre, fullThrust }),
+      ),
+    thrustMoment: fc.tuple(layout, fc.array(anyNumber, { minLength: 3, maxLength: 4 }), anyNumber, vector).map(
+      ([a, thrusts, torquePerThrust, about]) =>
+        () =>
+          thrustMoment({ motors: fourMotors(a), thrusts, torquePerThrust, about }),
+    ),
     craftParts: fc
-      .record({ body: box, bodyDepth: anyNumber, armMass: anyNumber, armLength: anyNumber, motorMass: anyNumber, wheelbase: anyNumber, armAngle: anyNumber, propellerHeight: anyNumber })
+      .record({
+        body: box,
+        bodyDepth: anyNumber,
+        armMass: anyNumber,
+        armLength: anyNumber,
+        motorMass: anyNumber,
+        wheelbase: anyNumber,
+        armAngle: anyNumber,
+        propellerHeight: anyNumber,
+      })
       .map((input) => () => craftParts(input)),
     placement: fc
-      .record({ pack: box, forward: anyNumber, gap: anyNumber, fullThrust: anyNumber, torquePerThrust: anyNumber, wheelbase: anyNumber })
-      .map(({ wheelbase, fullThrust, torquePerThrust, ...battery }) => () => comparePlacements({ craft: { ...craft, wheelbase }, battery: { ...given.battery, ...battery }, fullThrust, torquePerThrust })),
+      .record({
+        pack: box,
+        forward: anyNumber,
+        gap: anyNumber,
+        fullThrust: anyNumber,
+        torquePerThrust: anyNumber,
+        wheelbase: anyNumber,
+      })
+      .map(
+        ({ wheelbase, fullThrust, torquePerThrust, ...battery }) =>
+          () =>
+            comparePlacements({
+              craft: { ...craft, wheelbase },
+              battery: { ...given.battery, ...battery },
+              fullThrust,
+              torquePerThrust,
+            }),
+      ),
     costOfGrams: fc
       .record({ mass: anyNumber, reach: anyNumber, fullThrust: anyNumber, torquePerThrust: anyNumber })
       .map((input) => () => costOfGrams({ ...input, ...craftParts(craft) })),

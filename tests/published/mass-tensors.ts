@@ -35,10 +35,15 @@ const printRow = {
   topic,
   kind: 'published number',
   source: 'robot-arm-cad-print',
-  given: '1.23 lb; centre of mass at (−4.92, 2.65, −0.61) in; tensor about it 15.90, 11.43, 25.12, −9.43, −0.60, 0.99 lb·in²',
+  given:
+    '1.23 lb; centre of mass at (−4.92, 2.65, −0.61) in; tensor about it 15.90, 11.43, 25.12, −9.43, −0.60, 0.99 lb·in²',
   unit: 'lb·in²',
 } as const;
-const transfer = (key: keyof InertiaTensor, expected: number, tolerance: PublishedCase['tolerance']): PublishedCase => ({
+const transfer = (
+  key: keyof InertiaTensor,
+  expected: number,
+  tolerance: PublishedCase['tolerance'],
+): PublishedCase => ({
   ...printRow,
   id: `cad-print-at-origin-${key}`,
   what: `Tensor moved from the centre of mass to the origin: ${key}`,
@@ -78,7 +83,8 @@ const compositeRow = {
   kind: 'published number',
   source: 'pytel-2012-mechanics',
   where: 'Appendix A, Ex. A.2, p. 486',
-  given: 'triangle 90 by 100 mm, apex at the origin; half disc of radius 45 mm on top; hole of radius 20 mm at height 100 mm',
+  given:
+    'triangle 90 by 100 mm, apex at the origin; half disc of radius 45 mm on top; hole of radius 20 mm at height 100 mm',
   tolerance: { relative: 2e-4 },
   because: 'the book takes 0.1098 R⁴ for the half disc and prints four or five digits',
 } as const;
@@ -97,7 +103,12 @@ const boxRow = { ...solidRow, given: '0.2 kg, 75 by 35 by 30 mm' } as const;
 const tube = () => cylinderBody({ mass: 0.02, outerRadius: 7 * MM, innerRadius: 6 * MM, length: 0.1 }).inertia;
 const tubeRow = { ...solidRow, given: '20 g, outer radius 7 mm, inner radius 6 mm, 100 mm long' } as const;
 
-const flagged = (id: string, what: string, moments: readonly [number, number, number], expected: number): PublishedCase => {
+const flagged = (
+  id: string,
+  what: string,
+  moments: readonly [number, number, number],
+  expected: number,
+): PublishedCase => {
   const [xx, yy, zz] = moments;
   return {
     id,
@@ -153,8 +164,22 @@ export const cases: PublishedCase[] = [
     tolerance: { relative: 1e-9 },
     because: 'exact',
   },
-  { ...compositeRow, id: 'pytel-a2-centroid', what: 'Centroid of a plate with a hole', unit: 'mm', expected: 86.11, compute: () => composite().centroid.y / MM },
-  { ...compositeRow, id: 'pytel-a2-centroidal', what: 'Second moment of a plate with a hole, about its centroid', unit: 'mm⁴', expected: 7.745e6, compute: () => composite().aboutX / MM4 },
+  {
+    ...compositeRow,
+    id: 'pytel-a2-centroid',
+    what: 'Centroid of a plate with a hole',
+    unit: 'mm',
+    expected: 86.11,
+    compute: () => composite().centroid.y / MM,
+  },
+  {
+    ...compositeRow,
+    id: 'pytel-a2-centroidal',
+    what: 'Second moment of a plate with a hole, about its centroid',
+    unit: 'mm⁴',
+    expected: 7.745e6,
+    compute: () => composite().aboutX / MM4,
+  },
   {
     ...compositeRow,
     id: 'pytel-a2-about-apex',
@@ -171,10 +196,44 @@ export const cases: PublishedCase[] = [
   { ...boxRow, id: 'box-about-height', what: 'Box about its height', expected: 1.1417e-4, compute: () => battery().zz },
   { ...tubeRow, id: 'tube-about-axis', what: 'Tube about its axis', expected: 8.5e-7, compute: () => tube().zz },
   { ...tubeRow, id: 'tube-across', what: 'Tube across its axis', expected: 1.7092e-5, compute: () => tube().xx },
-  { ...solidRow, id: 'disc-about-axis', what: 'Thin disc about its axis', given: '5 g, radius 65 mm', expected: 1.0563e-5, compute: () => discBody({ mass: 0.005, radius: 0.065 }).inertia.zz },
-  { ...solidRow, id: 'rod-across', what: 'Slender rod across its length', given: '15 g, 90 mm', expected: 1.0125e-5, compute: () => rodBody({ mass: 0.015, length: 0.09 }).inertia.zz },
-  flagged('triangle-460-mm', 'Triangle inequality: a measured 460 mm craft falls short', [0.0176, 0.0176, 0.0362], 0.0276),
-  flagged('triangle-eight-rotors', 'Triangle inequality: a measured eight-rotor craft falls far short', [0.024, 0.024, 0.1051], 0.5433),
-  flagged('triangle-builder-2014', 'Triangle inequality: a measured quadrotor that passes', [0.0112, 0.0112, 0.0199], 0),
-  flagged('triangle-student-notes', 'Triangle inequality: a small measured quadrotor that passes', [2.549e-3, 4.028e-3, 5.279e-3], 0),
+  {
+    ...solidRow,
+    id: 'disc-about-axis',
+    what: 'Thin disc about its axis',
+    given: '5 g, radius 65 mm',
+    expected: 1.0563e-5,
+    compute: () => discBody({ mass: 0.005, radius: 0.065 }).inertia.zz,
+  },
+  {
+    ...solidRow,
+    id: 'rod-across',
+    what: 'Slender rod across its length',
+    given: '15 g, 90 mm',
+    expected: 1.0125e-5,
+    compute: () => rodBody({ mass: 0.015, length: 0.09 }).inertia.zz,
+  },
+  flagged(
+    'triangle-460-mm',
+    'Triangle inequality: a measured 460 mm craft falls short',
+    [0.0176, 0.0176, 0.0362],
+    0.0276,
+  ),
+  flagged(
+    'triangle-eight-rotors',
+    'Triangle inequality: a measured eight-rotor craft falls far short',
+    [0.024, 0.024, 0.1051],
+    0.5433,
+  ),
+  flagged(
+    'triangle-builder-2014',
+    'Triangle inequality: a measured quadrotor that passes',
+    [0.0112, 0.0112, 0.0199],
+    0,
+  ),
+  flagged(
+    'triangle-student-notes',
+    'Triangle inequality: a small measured quadrotor that passes',
+    [2.549e-3, 4.028e-3, 5.279e-3],
+    0,
+  ),
 ];

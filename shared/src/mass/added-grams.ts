@@ -39,7 +39,10 @@ export interface Cost {
  */
 export function costOfGrams({ parts, motors, fullThrust, torquePerThrust, mass, reach }: AddedGrams): Cost {
   requireBetween(reach, 0, 2, { parameter: 'reach', quantity: 'place along the arm', kind: 'ratio' });
-  const extra = motors.map<Placed>(({ position: { x, y } }) => ({ body: pointBody(mass), position: { x: x * reach, y: y * reach, z: 0 } }));
+  const extra = motors.map<Placed>(({ position: { x, y } }) => ({
+    body: pointBody(mass),
+    position: { x: x * reach, y: y * reach, z: 0 },
+  }));
   const fly = (all: readonly Placed[]) => {
     const properties = massProperties(all);
     return { ...agility({ properties, motors, fullThrust, torquePerThrust }), mass: properties.mass };

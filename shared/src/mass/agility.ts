@@ -25,14 +25,23 @@ export interface Agility {
  * @derivation sum of moments: motor i changes by $\pm T/2$, with the sign of its lever, so total thrust stays for a
  * layout that mirrors front to rear and side to side, and the couple does not depend on where the centre of mass is
  */
-export function agility(craft: { properties: MassProperties; motors: readonly Motor[]; fullThrust: number; torquePerThrust: number }): Agility {
+export function agility(craft: {
+  properties: MassProperties;
+  motors: readonly Motor[];
+  fullThrust: number;
+  torquePerThrust: number;
+}): Agility {
   const { properties, motors, fullThrust, torquePerThrust } = craft;
   requireBetween(fullThrust, 1e-9, 1e9, { parameter: 'fullThrust', quantity: 'full thrust of a motor', kind: 'force' });
   const answer = (axis: keyof Vector, sign: (motor: Motor) => number) => {
     const thrusts = motors.map((motor) => (sign(motor) * fullThrust) / 2);
     const moment = thrustMoment({ motors, thrusts, torquePerThrust, about: properties.centre })[axis];
     const inertia = properties.inertia[RESISTS[axis]];
-    requireBetween(inertia, 1e-20, 1e12, { parameter: 'inertia', quantity: 'moment of inertia', kind: 'momentOfInertia' });
+    requireBetween(inertia, 1e-20, 1e12, {
+      parameter: 'inertia',
+      quantity: 'moment of inertia',
+      kind: 'momentOfInertia',
+    });
     return Math.abs(moment) / inertia;
   };
   const roll = answer('x', ({ position }) => Math.sign(position.y));

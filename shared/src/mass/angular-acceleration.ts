@@ -21,7 +21,11 @@ export function angularAcceleration(inertia: InertiaTensor, moment: Vector): Vec
   }
   const rule = 'must resist turning about every axis';
   const subject = { parameter: 'inertia', quantity: 'moment of inertia', rule };
-  const [x, y, z] = solveLinear(inertiaMatrix(inertia), [moment.x, moment.y, moment.z], subject) as [number, number, number];
+  const [x, y, z] = solveLinear(inertiaMatrix(inertia), [moment.x, moment.y, moment.z], subject) as [
+    number,
+    number,
+    number,
+  ];
   const most = { parameter: 'inertia', quantity: 'angular acceleration', kind: 'angularAcceleration' } as const;
   for (const value of [x, y, z]) requireBetween(value, -1e15, 1e15, most);
   return { x, y, z };

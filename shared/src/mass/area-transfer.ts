@@ -20,7 +20,12 @@ export function transferAreaMoment(transfer: { secondMoment: number; area: numbe
   requireBetween(to, 0, 100, { parameter: 'to', quantity: 'distance of the second axis', kind: 'length' });
   const least = area * from ** 2;
   if (secondMoment < least) {
-    throw new InputError({ ...subject, value: secondMoment, rule: 'must be at least the area times its distance squared', limit: least });
+    throw new InputError({
+      ...subject,
+      value: secondMoment,
+      rule: 'must be at least the area times its distance squared',
+      limit: least,
+    });
   }
   return secondMoment + area * (to ** 2 - from ** 2);
 }
@@ -37,9 +42,15 @@ export function transferAreaMoment(transfer: { secondMoment: number; area: numbe
  */
 export function subtractAreas(outer: AreaMoments, cutouts: readonly AreaMoments[]): AreaMoments {
   const parts = [{ part: outer, sign: 1 }, ...cutouts.map((part) => ({ part, sign: -1 }))];
-  const sum = (of: (part: AreaMoments) => number) => parts.reduce((total, { part, sign }) => total + sign * of(part), 0);
+  const sum = (of: (part: AreaMoments) => number) =>
+    parts.reduce((total, { part, sign }) => total + sign * of(part), 0);
   const area = sum((part) => part.area);
-  const nothing = new InputError({ parameter: 'cutouts', quantity: 'cutouts', value: 'given', rule: 'must leave some of the plate' });
+  const nothing = new InputError({
+    parameter: 'cutouts',
+    quantity: 'cutouts',
+    value: 'given',
+    rule: 'must leave some of the plate',
+  });
   if (!(area > 1e-9 * outer.area)) throw nothing;
   // About the outline's centroid, not the origin, so that a plate far away keeps its digits.
   const dx = (part: AreaMoments) => part.centroid.x - outer.centroid.x;

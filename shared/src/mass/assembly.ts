@@ -26,7 +26,13 @@ export interface MassProperties {
  */
 export function massProperties(parts: readonly Placed[]): MassProperties {
   if (parts.length === 0) {
-    throw new InputError({ parameter: 'parts', quantity: 'number of parts', value: 0, rule: 'must be at least', limit: 1 });
+    throw new InputError({
+      parameter: 'parts',
+      quantity: 'number of parts',
+      value: 0,
+      rule: 'must be at least',
+      limit: 1,
+    });
   }
   for (const { body, position } of parts) {
     requireMass(body.mass);
@@ -34,7 +40,8 @@ export function massProperties(parts: readonly Placed[]): MassProperties {
     requireTensor(body.inertia);
   }
   const mass = parts.reduce((sum, { body }) => sum + body.mass, 0);
-  const mean = (axis: keyof Vector) => parts.reduce((sum, { body, position }) => sum + (body.mass / mass) * position[axis], 0);
+  const mean = (axis: keyof Vector) =>
+    parts.reduce((sum, { body, position }) => sum + (body.mass / mass) * position[axis], 0);
   const centre = { x: mean('x'), y: mean('y'), z: mean('z') };
   const inertia = parts.reduce<InertiaTensor>((sum, { body, position, orientation }) => {
     const moved = pointInertia(body.mass, between(centre, position));

@@ -29,5 +29,8 @@ export function boxBody({ mass, length, width, height }: Box): Body {
   requireLength(width, { parameter: 'width', quantity: 'width' });
   requireLength(height, { parameter: 'height', quantity: 'height' });
   const moment = (a: number, b: number) => (mass / 12) * (a * a + b * b);
-  return { mass, inertia: { ...NO_INERTIA, xx: moment(width, height), yy: moment(length, height), zz: moment(length, width) } };
+  return {
+    mass,
+    inertia: { ...NO_INERTIA, xx: moment(width, height), yy: moment(length, height), zz: moment(length, width) },
+  };
 }

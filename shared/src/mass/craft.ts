@@ -44,7 +44,12 @@ export function craftParts(craft: Craft): { parts: Placed[]; motors: [Motor, Mot
   const motors = fourMotors({ wheelbase, armAngle, height: propellerHeight });
   if (armLength > wheelbase / 2) {
     const subject = { parameter: 'armLength', quantity: 'arm length', kind: 'length' } as const;
-    throw new InputError({ ...subject, value: armLength, rule: 'must be at most half the wheelbase', limit: wheelbase / 2 });
+    throw new InputError({
+      ...subject,
+      value: armLength,
+      rule: 'must be at most half the wheelbase',
+      limit: wheelbase / 2,
+    });
   }
   const middle = { x: 0, y: 0, z: body.height / 2 - bodyDepth };
   const arm = rodBody({ mass: armMass, length: armLength });

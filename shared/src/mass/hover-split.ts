@@ -29,25 +29,47 @@ export interface HoverSplit {
  * @throws InputError when there are not four motors or they cannot balance about all axes
  * @derivation linear statics as written; power of each disc by momentum theory, $P=T^{3/2}/\sqrt{2\rho A}$
  */
-export function hoverSplit(craft: { motors: readonly Motor[]; mass: number; centre: Vector; fullThrust: number }): HoverSplit {
+export function hoverSplit(craft: {
+  motors: readonly Motor[];
+  mass: number;
+  centre: Vector;
+  fullThrust: number;
+}): HoverSplit {
   const { motors, mass, centre, fullThrust } = craft;
   requireMass(mass);
   requirePlace(centre, 'centre', 'centre of mass');
   requireBetween(fullThrust, 1e-9, 1e9, { parameter: 'fullThrust', quantity: 'full thrust of a motor', kind: 'force' });
   if (motors.length !== 4) {
-    throw new InputError({ parameter: 'motors', quantity: 'number of motors', value: motors.length, rule: 'must be', limit: 4 });
+    throw new InputError({
+      parameter: 'motors',
+      quantity: 'number of motors',
+      value: motors.length,
+      rule: 'must be',
+      limit: 4,
+    });
   }
   for (const { position } of motors) requirePlace(position, 'motors', 'motor position');
   const weight = mass * STANDARD_GRAVITY;
   const arms = motors.map(({ position }) => between(centre, position));
-  const rows = [motors.map(() => 1), arms.map(({ x }) => x), arms.map(({ y }) => y), motors.map(({ reaction }) => reaction)];
+  const rows = [
+    motors.map(() => 1),
+    arms.map(({ x }) => x),
+    arms.map(({ y }) => y),
+    motors.map(({ reaction }) => reaction),
+  ];
   const subject = { parameter: 'motors', quantity: 'motor layout', rule: 'must be able to balance about all axes' };
   const parts = solveLinear(rows, [1, 0, 0, 0], subject);
   const thrusts = parts.map((part) => part * weight);
   const shares = thrusts.map((thrust) => thrust / fullThrust);
   const busiest = Math.max(...parts);
   const power = parts.reduce((sum, part) => sum + Math.max(0, part) ** 1.5, 0);
-  return { thrusts, shares, usableThrust: 1 / (4 * busiest), extraPower: power / (4 * 0.25 ** 1.5) - 1, warnings: warningsOf(parts, shares) };
+  return {
+    thrusts,
+    shares,
+    usableThrust: 1 / (4 * busiest),
+    extraPower: power / (4 * 0.25 ** 1.5) - 1,
+    warnings: warningsOf(parts, shares),
+  };
 }
 
 function warningsOf(parts: readonly number[], shares: readonly number[]): Warning[] {
@@ -59,7 +81,10 @@ function warningsOf(parts: readonly number[], shares: readonly number[]): Warnin
     });
   }
   if (Math.max(...shares) > 1) {
-    warnings.push({ code: 'hover-above-full-thrust', message: 'This craft cannot hover: a motor would need more than its full thrust.' });
+    warnings.push({
+      code: 'hover-above-full-thrust',
+      message: 'This craft cannot hover: a motor would need more than its full thrust.',
+    });
   }
   return warnings;
 }

@@ -20,10 +20,18 @@ export interface Motor {
  * @throws InputError when the angle is not between 10° and 80° or a length is out of range
  * @derivation $x = \pm\tfrac w2\cos\theta$, $y = \pm\tfrac w2\sin\theta$; 45° is a true X
  */
-export function fourMotors(layout: { wheelbase: number; armAngle: number; height: number }): [Motor, Motor, Motor, Motor] {
+export function fourMotors(layout: {
+  wheelbase: number;
+  armAngle: number;
+  height: number;
+}): [Motor, Motor, Motor, Motor] {
   const { wheelbase, armAngle, height } = layout;
   requireBetween(wheelbase, 1e-3, 100, { parameter: 'wheelbase', quantity: 'wheelbase', kind: 'length' });
-  requireBetween(armAngle, Math.PI / 18, (4 * Math.PI) / 9, { parameter: 'armAngle', quantity: 'arm angle', kind: 'angle' });
+  requireBetween(armAngle, Math.PI / 18, (4 * Math.PI) / 9, {
+    parameter: 'armAngle',
+    quantity: 'arm angle',
+    kind: 'angle',
+  });
   requireBetween(height, -100, 100, { parameter: 'height', quantity: 'propeller height', kind: 'length' });
   const [x, y, z] = [(wheelbase / 2) * Math.cos(armAngle), (wheelbase / 2) * Math.sin(armAngle), height];
   return [
@@ -43,12 +51,27 @@ export function fourMotors(layout: { wheelbase: number; armAngle: number; height
  * @throws InputError when counts differ or a value is out of range
  * @source meriam-2012-dynamics, moment of a force; reaction torque by definition of torque per thrust
  */
-export function thrustMoment(load: { motors: readonly Motor[]; thrusts: readonly number[]; torquePerThrust: number; about: Vector }): Vector {
+export function thrustMoment(load: {
+  motors: readonly Motor[];
+  thrusts: readonly number[];
+  torquePerThrust: number;
+  about: Vector;
+}): Vector {
   const { motors, thrusts, torquePerThrust, about } = load;
   requirePlace(about, 'about', 'centre of mass');
-  requireBetween(torquePerThrust, 0, 10, { parameter: 'torquePerThrust', quantity: 'torque per thrust', kind: 'length' });
+  requireBetween(torquePerThrust, 0, 10, {
+    parameter: 'torquePerThrust',
+    quantity: 'torque per thrust',
+    kind: 'length',
+  });
   if (thrusts.length !== motors.length) {
-    throw new InputError({ parameter: 'thrusts', quantity: 'number of thrusts', value: thrusts.length, rule: 'must equal the number of motors', limit: motors.length });
+    throw new InputError({
+      parameter: 'thrusts',
+      quantity: 'number of thrusts',
+      value: thrusts.length,
+      rule: 'must equal the number of motors',
+      limit: motors.length,
+    });
   }
   return motors.reduce<Vector>(
     (sum, { position, reaction }, i) => {

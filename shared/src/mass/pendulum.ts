@@ -66,7 +66,12 @@ export function inertiaOnPlatform(hung: Hung & { platformMass: number; platformP
  * @throws InputError when a value is out of range
  * @source bannwarth-2016-pendulum, compound pendulum formula
  */
-export function inertiaFromPivot({ mass, period, distance, gravity = STANDARD_GRAVITY }: Swing & { distance: number }): number {
+export function inertiaFromPivot({
+  mass,
+  period,
+  distance,
+  gravity = STANDARD_GRAVITY,
+}: Swing & { distance: number }): number {
   requireSwing({ mass, period, gravity });
   requireLength(distance, { parameter: 'distance', quantity: 'distance from pivot to centre of mass' });
   return (mass * gravity * distance * period ** 2) / (4 * Math.PI ** 2) - mass * distance ** 2;

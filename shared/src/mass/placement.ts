@@ -78,7 +78,11 @@ function placeOn({ frame, motors }: Bare, { craft, battery, fullThrust, torquePe
  * @throws InputError when a value is out of range
  * @derivation three times `placement`, the frame put together once
  */
-export function comparePlacements(input: PlacementInput): { chosen: Placement; turned: Placement; otherSide: Placement } {
+export function comparePlacements(input: PlacementInput): {
+  chosen: Placement;
+  turned: Placement;
+  otherSide: Placement;
+} {
   const { battery, craft } = input;
   const frame = bare(craft);
   const turned: Battery = { ...battery, lie: battery.lie === 'lengthwise' ? 'crosswise' : 'lengthwise' };

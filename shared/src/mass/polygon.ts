@@ -35,7 +35,13 @@ export function polygonMoments(corners: readonly Corner[]): AreaMoments {
   const subject = { parameter: 'corners', quantity: 'corner of the outline', kind: 'length' } as const;
   const first = corners[0];
   if (first === undefined || corners.length < 3) {
-    throw new InputError({ parameter: 'corners', quantity: 'number of corners', value: corners.length, rule: 'must be at least', limit: 3 });
+    throw new InputError({
+      parameter: 'corners',
+      quantity: 'number of corners',
+      value: corners.length,
+      rule: 'must be at least',
+      limit: 3,
+    });
   }
   for (const { x, y } of corners) for (const value of [x, y]) requireBetween(value, -100, 100, subject);
   const local = corners.map(({ x, y }) => ({ x: x - first.x, y: y - first.y }));

@@ -12,7 +12,11 @@ export interface PrincipalAxis {
 
 /** Jacobi doubles its correct digits in each sweep; a 3 by 3 matrix needs about five. */
 const SWEEPS = 30;
-const PAIRS = [[0, 1], [0, 2], [1, 2]] as const;
+const PAIRS = [
+  [0, 1],
+  [0, 2],
+  [1, 2],
+] as const;
 
 /**
  * Principal moments and axes of an inertia tensor, smallest moment first.
@@ -26,14 +30,21 @@ const PAIRS = [[0, 1], [0, 2], [1, 2]] as const;
 export function principalAxes(tensor: InertiaTensor): [PrincipalAxis, PrincipalAxis, PrincipalAxis] {
   requireTensor(tensor);
   const a = inertiaMatrix(tensor);
-  const v: Matrix3 = [[1, 0, 0], [0, 1, 0], [0, 0, 1]];
+  const v: Matrix3 = [
+    [1, 0, 0],
+    [0, 1, 0],
+    [0, 0, 1],
+  ];
   const size = Math.max(...a.flat().map(Math.abs));
   for (let sweep = 0; sweep < SWEEPS; sweep++) {
     const off = Math.abs(a[0][1]) + Math.abs(a[0][2]) + Math.abs(a[1][2]);
     if (off <= size * 1e-17) break;
     for (const [p, q] of PAIRS) eliminate(a, v, p, q);
   }
-  const axis = (k: 0 | 1 | 2): PrincipalAxis => ({ moment: a[k][k], direction: { x: v[0][k], y: v[1][k], z: v[2][k] } });
+  const axis = (k: 0 | 1 | 2): PrincipalAxis => ({
+    moment: a[k][k],
+    direction: { x: v[0][k], y: v[1][k], z: v[2][k] },
+  });
   const [first, second, third] = [axis(0), axis(1), axis(2)].sort((i, j) => i.moment - j.moment);
   return [first as PrincipalAxis, second as PrincipalAxis, third as PrincipalAxis];
 }

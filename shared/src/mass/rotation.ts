@@ -44,7 +44,8 @@ export function rotateInertia(inertia: InertiaTensor, orientation: Orientation):
   requireTensor(inertia);
   const turn = rotationMatrix(orientation);
   const [ox, oy, oz] = inertiaMatrix(inertia);
-  const dot = (a: readonly [number, number, number], b: readonly [number, number, number]) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+  const dot = (a: readonly [number, number, number], b: readonly [number, number, number]) =>
+    a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
   const entry = (i: 0 | 1 | 2, j: 0 | 1 | 2) => dot(turn[i], [dot(ox, turn[j]), dot(oy, turn[j]), dot(oz, turn[j])]);
   return { xx: entry(0, 0), yy: entry(1, 1), zz: entry(2, 2), xy: -entry(0, 1), xz: -entry(0, 2), yz: -entry(1, 2) };
 }

@@ -25,7 +25,8 @@ export function triangleInequality(tensor: InertiaTensor): { shortfall: number; 
     warnings: [
       {
         code: 'inertia-impossible',
-        message: 'No body can have these moments of inertia: the two smaller ones must add up to the largest at least. One of them was measured or copied wrongly.',
+        message:
+          'No body can have these moments of inertia: the two smaller ones must add up to the largest at least. One of them was measured or copied wrongly.',
       },
     ],
   };

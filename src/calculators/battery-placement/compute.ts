@@ -1,4 +1,12 @@
-import { comparePlacements, craftParts, fourMotors, massProperties, placedBattery, type MassProperties, type Placement } from '@frameworthy/shared/mass';
+import {
+  comparePlacements,
+  craftParts,
+  fourMotors,
+  massProperties,
+  placedBattery,
+  type MassProperties,
+  type Placement,
+} from '@frameworthy/shared/mass';
 import type { Values } from '~/island/declaration.ts';
 import { craftOf, packOf } from '../craft-inputs.ts';
 import type { inputs } from './inputs.ts';

@@ -1,16 +1,31 @@
 import type { FigureProps } from '~/island/declaration.ts';
-import { boundsOf, CentreLine, DimensionLine, Drawing, ForceArrow, Label, Line, Outline, type Point } from '~/island/drawing/index.ts';
+import {
+  boundsOf,
+  CentreLine,
+  DimensionLine,
+  Drawing,
+  ForceArrow,
+  Label,
+  Line,
+  Outline,
+  type Point,
+} from '~/island/drawing/index.ts';
 import { CentreOfMass } from '../centre-of-mass.tsx';
 import { BELL_RADIUS, PlanOfCraft } from '../plan-of-craft.tsx';
 import type { PlacementResult, PlacementValues } from './compute.ts';
 
 type Props = FigureProps<PlacementValues, PlacementResult>;
 
-/** Paper length of a hover arrow: full thrust would be 90. */
-const arrow = (share: number) => Math.min(80, Math.max(0, 90 * share));
+/** Paper length of a hover arrow: an even split is drawn 34 long, so that the difference shows. */
+const arrow = (share: number, even: number) => Math.min(72, Math.max(0, (34 * share) / even));
 
 /** A rectangle by its middle. */
-const around = ({ x, y }: Point, width: number, height: number) => ({ x: x - width / 2, y: y - height / 2, width, height });
+const around = ({ x, y }: Point, width: number, height: number) => ({
+  x: x - width / 2,
+  y: y - height / 2,
+  width,
+  height,
+});
 
 function Plan({ values, result, show }: Props) {
   const { forward, lie, batteryLength, batteryWidth } = values;
@@ -35,11 +50,33 @@ function Plan({ values, result, show }: Props) {
       <CentreLine from={{ x: -motor.x, y: 0 }} to={{ x: motor.x, y: 0 }} />
       <CentreLine from={{ x: 0, y: -motor.y }} to={{ x: 0, y: motor.y }} />
       <Outline rect={around({ x: forward, y: 0 }, along, across)} tone="accent" />
-      <DimensionLine from={{ x: forward - along / 2, y: across / 2 }} to={{ x: forward + along / 2, y: across / 2 }} offset={16} label={show(along, 'length')} tone="accent" />
-      <DimensionLine from={{ x: -motor.x, y: motor.y }} to={{ x: motor.x, y: motor.y }} offset={30} label={show(2 * motor.x, 'length')} />
-      <DimensionLine from={{ x: -motor.x, y: -motor.y }} to={{ x: -motor.x, y: motor.y }} offset={34} label={show(2 * motor.y, 'length')} />
+      <DimensionLine
+        from={{ x: forward - along / 2, y: across / 2 }}
+        to={{ x: forward + along / 2, y: across / 2 }}
+        offset={16}
+        label={show(along, 'length')}
+        tone="accent"
+      />
+      <DimensionLine
+        from={{ x: -motor.x, y: motor.y }}
+        to={{ x: motor.x, y: motor.y }}
+        offset={30}
+        label={show(2 * motor.x, 'length')}
+      />
+      <DimensionLine
+        from={{ x: -motor.x, y: -motor.y }}
+        to={{ x: -motor.x, y: motor.y }}
+        offset={34}
+        label={show(2 * motor.y, 'length')}
+      />
       {forward !== 0 && (
-        <DimensionLine from={{ x: Math.min(0, forward), y: -across / 2 }} to={{ x: Math.max(0, forward), y: -across / 2 }} offset={-20} label={show(Math.abs(forward), 'length')} tone="accent" />
+        <DimensionLine
+          from={{ x: Math.min(0, forward), y: -across / 2 }}
+          to={{ x: Math.max(0, forward), y: -across / 2 }}
+          offset={-20}
+          label={show(Math.abs(forward), 'length')}
+          tone="accent"
+        />
       )}
       <CentreOfMass at={c} />
       <Label at={{ x: motor.x, y: 0 }} dx={20} dy={10} text="nose" tone="quiet" />
@@ -48,14 +85,25 @@ function Plan({ values, result, show }: Props) {
 }
 
 function Side({ values, result, show }: Props) {
-  const { forward, lie, batteryLength, batteryWidth, batteryHeight, bodyLength, bodyHeight, bodyDepth, propellerHeight } = values;
+  const {
+    forward,
+    lie,
+    batteryLength,
+    batteryWidth,
+    batteryHeight,
+    bodyLength,
+    bodyHeight,
+    bodyDepth,
+    propellerHeight,
+  } = values;
   const { chosen, pack, motor } = result;
   const along = lie === 'lengthwise' ? batteryLength : batteryWidth;
   const top = bodyHeight - bodyDepth;
   const c = { x: chosen.properties.centre.x, y: chosen.properties.centre.z };
+  const edge = Math.max(bodyLength / 2, motor.x + 1.8 * BELL_RADIUS);
   const bounds = boundsOf([
     ...[1, -1].flatMap((s) => [
-      { x: s * (motor.x + BELL_RADIUS), y: 0 },
+      { x: s * edge, y: 0 },
       { x: (s * bodyLength) / 2, y: s > 0 ? top : -bodyDepth },
       { x: forward + (s * along) / 2, y: pack.centre.z + (s * batteryHeight) / 2 },
     ]),
@@ -71,23 +119,49 @@ function Side({ values, result, show }: Props) {
       description={`The centre of mass is ${show(Math.abs(chosen.heightOffset), 'length')} ${chosen.heightOffset < 0 ? 'under' : 'above'} the propellers. In hover each front motor gives ${show(chosen.frontShare, 'percent')} of its full thrust, each rear one ${show(chosen.rearShare, 'percent')}.`}
       bounds={bounds}
       height={250}
-      margin={{ left: 44, right: 44, top: 56, bottom: 40 }}
+      margin={{ left: 30, right: 44, top: 56, bottom: 40 }}
       show={show}
     >
       <Outline rect={{ x: -bodyLength / 2, y: -bodyDepth, width: bodyLength, height: bodyHeight }} fill="shade" />
       <Line from={{ x: -motor.x, y: 0 }} to={{ x: motor.x, y: 0 }} />
       {motors.map(({ x, share }) => (
         <g key={x}>
-          <Outline rect={{ x: x - BELL_RADIUS, y: 0, width: 2 * BELL_RADIUS, height: propellerHeight * 0.8 }} fill="paper" />
-          <Outline points={[{ x: x - 1.8 * BELL_RADIUS, y: propellerHeight }, { x: x + 1.8 * BELL_RADIUS, y: propellerHeight }]} open />
-          <ForceArrow at={{ x, y: propellerHeight }} direction={{ x: 0, y: 1 }} length={arrow(share)} label={show(share, 'percent')} />
+          <Outline
+            rect={{ x: x - BELL_RADIUS, y: 0, width: 2 * BELL_RADIUS, height: propellerHeight * 0.8 }}
+            fill="paper"
+          />
+          <Outline
+            points={[
+              { x: x - 1.8 * BELL_RADIUS, y: propellerHeight },
+              { x: x + 1.8 * BELL_RADIUS, y: propellerHeight },
+            ]}
+            open
+          />
+          <ForceArrow
+            at={{ x, y: propellerHeight }}
+            direction={{ x: 0, y: 1 }}
+            length={arrow(share, (chosen.frontShare + chosen.rearShare) / 2)}
+            label={show(share, 'percent')}
+          />
         </g>
       ))}
       <CentreLine from={{ x: -motor.x, y: propellerHeight }} to={{ x: motor.x, y: propellerHeight }} tone="quiet" />
       <Outline rect={around({ x: forward, y: pack.centre.z }, along, batteryHeight)} tone="accent" fill="paper" />
       <Label at={{ x: forward, y: pack.centre.z + batteryHeight / 2 }} dy={-9} text="pack" tone="accent" />
       <CentreOfMass at={c} />
-      <DimensionLine from={{ x: -bodyLength / 2, y: c.y }} to={{ x: -bodyLength / 2, y: propellerHeight }} offset={12} label={show(Math.abs(chosen.heightOffset), 'length')} />
+      <DimensionLine
+        from={{ x: forward + along / 2, y: pack.centre.z - batteryHeight / 2 }}
+        to={{ x: forward + along / 2, y: pack.centre.z + batteryHeight / 2 }}
+        offset={-16}
+        label={show(batteryHeight, 'length')}
+        tone="accent"
+      />
+      <DimensionLine
+        from={{ x: edge, y: Math.min(c.y, propellerHeight) }}
+        to={{ x: edge, y: Math.max(c.y, propellerHeight) }}
+        offset={-14}
+        label={show(Math.abs(chosen.heightOffset), 'length')}
+      />
     </Drawing>
   );
 }

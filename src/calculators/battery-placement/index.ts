@@ -26,7 +26,8 @@ export default defineCalculator({
   steps,
   plots,
   Figure: BatteryPlacementFigure,
-  figureCaption: 'From above and from the right, to scale. The pack in the accent colour, the quartered circle is the centre of mass of the whole craft. Arrows: hover thrust of one motor as a share of its full thrust.',
+  figureCaption:
+    'From above and from the right, to scale. The pack in the accent colour, the quartered circle is the centre of mass of the whole craft. Arrows: hover thrust of one motor against an even split, labelled as a share of its full thrust. The last dimension is the height between propellers and centre of mass.',
   assumptions: [
     'Body and pack are even boxes, arms slender rods, motors solid cylinders of 28 by 20 mm; nothing moves against the rest.',
     'Full stick means two motors at full thrust and two at none, at once. Real motors take some hundredths of a second, and most controllers keep some idle thrust.',
@@ -34,5 +35,12 @@ export default defineCalculator({
     'Hover is level and in still air. All results are estimates for comparing places of the pack.',
   ],
   sources: ['meriam-2012-dynamics', 'goldstein-2002-mechanics', 'leishman-2006-helicopter', 'common-practice'],
-  formulas: ['mass/placement.ts', 'mass/assembly.ts', 'mass/agility.ts', 'mass/hover-split.ts', 'mass/craft.ts', 'mass/battery.ts'],
+  formulas: [
+    'mass/placement.ts',
+    'mass/assembly.ts',
+    'mass/agility.ts',
+    'mass/hover-split.ts',
+    'mass/craft.ts',
+    'mass/battery.ts',
+  ],
 });

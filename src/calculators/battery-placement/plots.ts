@@ -5,7 +5,8 @@ export const plots: readonly Plot<PlacementValues, PlacementResult>[] = [
   {
     id: 'agility-over-offset',
     title: 'What a step off the middle costs',
-    caption: 'Roll does not care how far forward the pack sits. Pitch and yaw lose with the square of the step: nothing for the first centimetre, then more and more.',
+    caption:
+      'Roll does not care how far forward the pack sits. Pitch and yaw lose with the square of the step: next to nothing for the first centimetre, then more and more.',
     x: { label: 'Pack ahead of the middle', quantity: 'length' },
     y: { label: 'Acceleration, share of that with the pack in the middle', quantity: 'percent' },
     data: (values, _result, compute) => {

@@ -10,7 +10,13 @@ const kg = (value: number): Slot => ({ value, quantity: 'mass' });
 const newton = (value: number): Slot => ({ value, quantity: 'force' });
 const turning = (value: number): Slot => ({ value, quantity: 'angularAcceleration', digits: 4 });
 
-const acceleration = (id: string, says: string, axis: 'x' | 'y' | 'z', lever: string, of: (v: PlacementValues, r: PlacementResult) => number): PlacementStep => {
+const acceleration = (
+  id: string,
+  says: string,
+  axis: 'x' | 'y' | 'z',
+  lever: string,
+  of: (v: PlacementValues, r: PlacementResult) => number,
+): PlacementStep => {
   const key = ({ x: 'xx', y: 'yy', z: 'zz' } as const)[axis];
   const name = ({ x: 'roll', y: 'pitch', z: 'yaw' } as const)[axis];
   return {
@@ -47,13 +53,19 @@ export const steps: readonly PlacementStep[] = [
     says: 'The pack pulls the centre of mass along by its share of the mass',
     formula: 'c_x = \\frac{m_b}{m}\\,x_b',
     numbers: 'c_x = \\frac{\\slot{pack}}{\\slot{all}}\\cdot\\slot{place} = \\slot{centre}',
-    slots: (v, r) => ({ pack: kg(v.batteryMass), all: kg(r.chosen.properties.mass), place: mm(v.forward), centre: mm(r.chosen.forwardOffset) }),
+    slots: (v, r) => ({
+      pack: kg(v.batteryMass),
+      all: kg(r.chosen.properties.mass),
+      place: mm(v.forward),
+      centre: mm(r.chosen.forwardOffset),
+    }),
   },
   {
     id: 'roll-inertia',
     says: 'About the roll axis: frame and pack about their own centres, and the height z between the two',
     formula: 'I_{xx} = I_f + I_b + \\frac{m_f m_b}{m}\\,z^2',
-    numbers: 'I_{xx} = \\slot{frame} + \\slot{pack} + \\frac{\\slot{frameMass}\\cdot\\slot{packMass}}{\\slot{all}}\\cdot(\\slot{height})^2 = \\slot{sum}',
+    numbers:
+      'I_{xx} = \\slot{frame} + \\slot{pack} + \\frac{\\slot{frameMass}\\cdot\\slot{packMass}}{\\slot{all}}\\cdot(\\slot{height})^2 = \\slot{sum}',
     slots: (v, { frame, pack, chosen }) => ({
       frame: inertia(frame.inertia.xx),
       pack: inertia(pack.inertia.xx),
@@ -68,7 +80,8 @@ export const steps: readonly PlacementStep[] = [
     id: 'pitch-inertia',
     says: 'About the pitch axis the step forward counts as well',
     formula: 'I_{yy} = I_f + I_b + \\frac{m_f m_b}{m}\\,(x_b^2+z^2)',
-    numbers: 'I_{yy} = \\slot{frame} + \\slot{pack} + \\frac{\\slot{frameMass}\\cdot\\slot{packMass}}{\\slot{all}}\\cdot\\left((\\slot{place})^2+(\\slot{height})^2\\right) = \\slot{sum}',
+    numbers:
+      'I_{yy} = \\slot{frame} + \\slot{pack} + \\frac{\\slot{frameMass}\\cdot\\slot{packMass}}{\\slot{all}}\\cdot\\left((\\slot{place})^2+(\\slot{height})^2\\right) = \\slot{sum}',
     slots: (v, { frame, pack, chosen }) => ({
       frame: inertia(frame.inertia.yy),
       pack: inertia(pack.inertia.yy),
@@ -80,7 +93,13 @@ export const steps: readonly PlacementStep[] = [
       sum: inertia(chosen.properties.inertia.yy),
     }),
   },
-  acceleration('roll', 'Full stick in roll: two motors at full thrust, two at none, at the side lever', 'x', 'y_m', (_, r) => r.motor.y),
+  acceleration(
+    'roll',
+    'Full stick in roll: two motors at full thrust, two at none, at the side lever',
+    'x',
+    'y_m',
+    (_, r) => r.motor.y,
+  ),
   acceleration('pitch', 'The same in pitch, at the fore-and-aft lever', 'y', 'x_m', (_, r) => r.motor.x),
   acceleration('yaw', 'In yaw the lever is the reaction torque over thrust', 'z', '\\kappa', (v) => v.torquePerThrust),
   hover('front', 'Each front motor in hover, as a share of its full thrust', '+', ({ chosen }) => chosen.frontShare),

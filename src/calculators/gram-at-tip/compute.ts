@@ -23,12 +23,15 @@ const ANY = { fullThrust: 1, torquePerThrust: 0.01 };
 export function compute(values: GramValues): GramResult {
   const craft = craftOf(values);
   const { parts: dry, motors } = craftParts(craft);
-  const battery = placedBattery({ pack: packOf(values), lie: 'lengthwise', side: 'above', forward: 0, gap: 0.003 }, craft);
+  const battery = placedBattery(
+    { pack: packOf(values), lie: 'lengthwise', side: 'above', forward: 0, gap: 0.003 },
+    craft,
+  );
   const parts = [...dry, battery];
   const cost = (reach: number) => costOfGrams({ parts, motors, ...ANY, mass: values.added, reach });
   const whole = massProperties(parts);
   const core = massProperties(parts.filter((part) => part === battery || part === dry[0]));
-  const apart = (core.mass * (core.centre.z - whole.centre.z) ** 2) + core.inertia.xx;
+  const apart = core.mass * (core.centre.z - whole.centre.z) ** 2 + core.inertia.xx;
   return {
     here: cost(values.reach),
     halfway: cost(values.reach / 2),

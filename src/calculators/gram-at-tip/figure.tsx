@@ -24,11 +24,18 @@ export function GramAtTipFigure({ values, result, show }: FigureProps<GramValues
     >
       <PlanOfCraft values={values} motor={motor} />
       <CentreLine from={{ x: -motor.x, y: 0 }} to={{ x: motor.x, y: 0 }} />
-      {[[1, 1], [1, -1], [-1, -1], [-1, 1]].map(([sx = 1, sy = 1]) => (
+      {[
+        [1, 1],
+        [1, -1],
+        [-1, -1],
+        [-1, 1],
+      ].map(([sx = 1, sy = 1]) => (
         <Outline key={`${sx}${sy}`} circle={{ x: sx * at.x, y: sy * at.y, radius: 0.004 }} tone="accent" fill="hatch" />
       ))}
       <Leader at={at} dx={34} dy={6} text={show(added, 'mass')} tone="accent" />
-      {at.y > 0.002 && <DimensionLine from={{ x: -at.x, y: 0 }} to={{ x: -at.x, y: at.y }} offset={44} label={show(at.y, 'length')} />}
+      {at.y > 0.002 && (
+        <DimensionLine from={{ x: -at.x, y: 0 }} to={{ x: -at.x, y: at.y }} offset={44} label={show(at.y, 'length')} />
+      )}
     </Drawing>
   );
 }
