@@ -9,6 +9,12 @@ export interface Chapter {
 
 export const chapters: readonly Chapter[] = [
   {
+    slug: 'layout',
+    title: 'Layout',
+    decides: 'Where the motors stand, how near the propellers come, and what hovering takes.',
+    articles: ['motor-layout'],
+  },
+  {
     slug: 'arms',
     title: 'Arms',
     decides: 'How the arm meets the body, and how far the root must be thickened.',
@@ -18,7 +24,7 @@ export const chapters: readonly Chapter[] = [
     slug: 'body',
     title: 'Body',
     decides: 'How tall the body stands, on how many posts, and what a nose-first hit does to it.',
-    articles: ['standoff-lengths'],
+    articles: ['standoff-lengths', 'screws'],
   },
   {
     slug: 'balance',

@@ -2,6 +2,7 @@ import type { Inputs } from '~/island/declaration.ts';
 
 const length = { quantity: 'length', step: 0.001 } as const;
 
+/** Defaults: the Dunnock, revision D. */
 export const inputs = {
   propellerDiameter: {
     ...length,
@@ -9,7 +10,7 @@ export const inputs = {
     symbol: 'D',
     help: 'Of the circle that the tips run on. A 5-inch propeller has 127 mm, many sold as such have 129 or 130.',
     group: 'Propellers',
-    default: 0.127,
+    default: 0.129,
     min: 0.04,
     max: 0.4,
     frameField: 'propeller.diameter',
@@ -20,7 +21,7 @@ export const inputs = {
     symbol: 'g',
     help: 'Between the tip circles of the nearest neighbours. Usual on 5-inch frames: 2 to 30 mm. Negative: the circles overlap.',
     group: 'Propellers',
-    default: 0.025,
+    default: 0.03,
     min: -0.1,
     max: 0.3,
     frameField: 'layout.tipGap',
@@ -52,12 +53,12 @@ export const inputs = {
     symbol: 'r',
     help: 'Along the arm, from the middle of the four motors to the screw where the arm leaves the body.',
     group: 'Body',
-    default: 0.035,
+    default: 0.0175,
     min: 0.005,
     max: 0.2,
     frameField: 'layout.rootDistance',
   },
-  bodyLength: { ...length, label: 'Length of the body', symbol: '\\ell_b', help: 'From the front end to the rear end of whatever stands as high as the propellers.', group: 'Body', default: 0.12, min: 0.03, max: 0.5, frameField: 'body.length' },
-  bodyWaist: { ...length, label: 'Width in the middle', symbol: 'w_m', help: 'Of the body between the arms, boards and standoffs included.', group: 'Body', default: 0.046, min: 0.01, max: 0.3, frameField: 'body.waist' },
+  bodyLength: { ...length, label: 'Length of the body', symbol: '\\ell_b', help: 'From the front end to the rear end of whatever stands as high as the propellers.', group: 'Body', default: 0.15, min: 0.03, max: 0.5, frameField: 'body.length' },
+  bodyWaist: { ...length, label: 'Width in the middle', symbol: 'w_m', help: 'Of the body between the arms, boards and standoffs included.', group: 'Body', default: 0.045, min: 0.01, max: 0.3, frameField: 'body.width' },
   bodyEnd: { ...length, label: 'Width at the ends', symbol: 'w_e', help: 'Where camera and transmitter sit between the propellers.', group: 'Body', default: 0.022, min: 0.01, max: 0.3, frameField: 'body.end' },
 } as const satisfies Inputs;
