@@ -41,12 +41,18 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
 
   const link = () => location.href.replace(/#.*$/, '') + writeLink(calculator, values, state.start, units);
   const undoByKey = (event: KeyboardEvent) => {
-    const typing = event.target instanceof HTMLTextAreaElement || (event.target instanceof HTMLInputElement && event.target.type === 'text');
+    const typing =
+      event.target instanceof HTMLTextAreaElement ||
+      (event.target instanceof HTMLInputElement && event.target.type === 'text');
     if (typing || event.key.toLowerCase() !== 'z' || event.shiftKey || !(event.ctrlKey || event.metaKey)) return;
     event.preventDefault();
     state.undo();
   };
-  const summary = stale ? (state.problem ?? Object.values(state.problems)[0] ?? '') : good ? calculator.says(good.result, good.values, show) : '';
+  const summary = stale
+    ? (state.problem ?? Object.values(state.problems)[0] ?? '')
+    : good
+      ? calculator.says(good.result, good.values, show)
+      : '';
 
   return (
     <div class={stale ? 'calc stale' : 'calc'} onKeyDown={undoByKey}>
@@ -58,7 +64,9 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
       <Fields id={calculator.id} title={calculator.title} state={state} units={units} show={show} />
       {good && <Glance calculator={calculator} {...good} show={showPadded} />}
       <div class="answer">
-        {stale && <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>}
+        {stale && (
+          <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>
+        )}
         {good && <Results calculator={calculator} {...good} show={show} showPadded={showPadded} />}
       </div>
       {good && calculator.plots.length > 0 && (

@@ -14,7 +14,16 @@ interface Props {
   show: Show;
 }
 
-const KEYS: Readonly<Record<string, number>> = { ArrowLeft: -1, ArrowDown: -1, ArrowRight: 1, ArrowUp: 1, PageDown: -10, PageUp: 10, Home: -1e9, End: 1e9 };
+const KEYS: Readonly<Record<string, number>> = {
+  ArrowLeft: -1,
+  ArrowDown: -1,
+  ArrowRight: 1,
+  ArrowUp: 1,
+  PageDown: -10,
+  PageUp: 10,
+  Home: -1e9,
+  End: 1e9,
+};
 
 const titled = (label: string, unit: string) => (unit ? `${label}, ${unit}` : label);
 
@@ -31,7 +40,10 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
   const at = data.x[index] as number;
   const own = reading === undefined && data.marker !== undefined;
   const styles = looks(data.series);
-  const values = data.series.map((series) => ({ label: series.label, text: show(series.y[index] as number, plot.y.quantity) }));
+  const values = data.series.map((series) => ({
+    label: series.label,
+    text: show(series.y[index] as number, plot.y.quantity),
+  }));
   const place = `${plot.x.label} ${show(at, plot.x.quantity)}`;
 
   const read = (event: PointerEvent) => {
@@ -67,7 +79,13 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
         onPointerLeave={(event) => event.pointerType === 'mouse' && setReading(undefined)}
         onKeyDown={press}
       >
-        <PlotAxes x={x} y={y} xTitle={titled(plot.x.label, unit.x.symbol)} yTitle={titled(plot.y.label, unit.y.symbol)} factors={factors} />
+        <PlotAxes
+          x={x}
+          y={y}
+          xTitle={titled(plot.x.label, unit.x.symbol)}
+          yTitle={titled(plot.y.label, unit.y.symbol)}
+          factors={factors}
+        />
         {data.stations?.map((station, i) => (
           <g key={station.label} class="station">
             <path d={`M${x.place(station.x)} ${PAPER.top}V${PAPER.height - PAPER.bottom}`} />
@@ -77,7 +95,9 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
           </g>
         ))}
         <PlotCurves data={data} x={x} y={y} />
-        {data.marker !== undefined && <path class="marker" d={`M${x.place(data.marker)} ${PAPER.top}V${PAPER.height - PAPER.bottom}`} />}
+        {data.marker !== undefined && (
+          <path class="marker" d={`M${x.place(data.marker)} ${PAPER.top}V${PAPER.height - PAPER.bottom}`} />
+        )}
         <g class={own ? 'reading own' : 'reading'}>
           <path d={`M${x.place(at)} ${PAPER.top}V${PAPER.height - PAPER.bottom}`} />
           {data.series.map(({ label, y: curve }) => {

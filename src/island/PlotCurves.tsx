@@ -18,7 +18,9 @@ export function looks(series: readonly Series[]): { class: string; dash: string 
 function curve(values: readonly number[], data: PlotData, x: Axis, y: Axis): string {
   const moves = (i: number) => !Number.isFinite(values[i - 1]);
   return values
-    .map((value, i) => (Number.isFinite(value) ? `${moves(i) ? 'M' : 'L'}${x.place(data.x[i] as number)} ${y.place(value)}` : ''))
+    .map((value, i) =>
+      Number.isFinite(value) ? `${moves(i) ? 'M' : 'L'}${x.place(data.x[i] as number)} ${y.place(value)}` : '',
+    )
     .join('');
 }
 
@@ -41,7 +43,12 @@ export function PlotCurves({ data, x, y }: Props) {
   return (
     <g>
       {data.series.map((series, i) => (
-        <path key={series.label} class={styles[i]?.class} stroke-dasharray={styles[i]?.dash || undefined} d={curve(series.y, data, x, y)} />
+        <path
+          key={series.label}
+          class={styles[i]?.class}
+          stroke-dasharray={styles[i]?.dash || undefined}
+          d={curve(series.y, data, x, y)}
+        />
       ))}
       {ends.map(({ key, at }) => (
         <text key={key} class="label" text-anchor="end" x={x.place(data.x[at] as number) - 3} y={places.get(key)}>

@@ -55,7 +55,13 @@ export function QuantityField({ id, name, input, state, units, show }: Props) {
           {unit.symbol}
         </span>
       </span>
-      <button type="button" class="about" aria-expanded={open} aria-controls={`${id}-help`} onClick={() => setOpen(!open)}>
+      <button
+        type="button"
+        class="about"
+        aria-expanded={open}
+        aria-controls={`${id}-help`}
+        onClick={() => setOpen(!open)}
+      >
         <span aria-hidden="true">?</span>
         <span class="visually-hidden">{`About: ${input.label}`}</span>
       </button>

@@ -49,7 +49,11 @@ export function Toolbar({ canUndo, onUndo, onReset, link, text }: Props) {
   return (
     <div class="toolbar">
       <div class="buttons">
-        <button type="button" aria-disabled={!canUndo} onClick={() => canUndo && (onUndo(), say('Last change undone.'))}>
+        <button
+          type="button"
+          aria-disabled={!canUndo}
+          onClick={() => canUndo && (onUndo(), say('Last change undone.'))}
+        >
           Undo
         </button>
         <button type="button" onClick={() => (onReset(), say('Back to the values of this page.'))}>
@@ -66,7 +70,14 @@ export function Toolbar({ canUndo, onUndo, onReset, link, text }: Props) {
         {message}
       </p>
       {byHand !== undefined && (
-        <textarea ref={box} class="by-hand" readOnly rows={byHand.includes('\n') ? 8 : 2} aria-label="To copy by hand" value={byHand} />
+        <textarea
+          ref={box}
+          class="by-hand"
+          readOnly
+          rows={byHand.includes('\n') ? 8 : 2}
+          aria-label="To copy by hand"
+          value={byHand}
+        />
       )}
     </div>
   );

@@ -50,7 +50,11 @@ export function UnitsPanel({ calculator, units, refused }: Props) {
           return (
             <label key={kind}>
               {title(kind)}
-              <select onChange={(event) => chooseUnits({ ...units, units: { ...units.units, [kind]: event.currentTarget.value } })}>
+              <select
+                onChange={(event) =>
+                  chooseUnits({ ...units, units: { ...units.units, [kind]: event.currentTarget.value } })
+                }
+              >
                 {unitsOf(kind).map(({ symbol }) => (
                   <option key={symbol} value={symbol} selected={symbol === current}>
                     {symbol}

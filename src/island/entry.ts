@@ -13,8 +13,10 @@ export function readEntry(input: QuantityInput, text: string, unit: Unit): Entry
   const { value } = parsed;
   const slack = TOLERANCE * Math.max(Math.abs(input.min), Math.abs(input.max));
   const show = (limit: number) => formatQuantity(limit, input.quantity, { unit: unit.symbol, digits: 4 });
-  if (value < input.min - slack) return { ok: false, problem: `${show(value)} is too small: at least ${show(input.min)}.` };
-  if (value > input.max + slack) return { ok: false, problem: `${show(value)} is too large: at most ${show(input.max)}.` };
+  if (value < input.min - slack)
+    return { ok: false, problem: `${show(value)} is too small: at least ${show(input.min)}.` };
+  if (value > input.max + slack)
+    return { ok: false, problem: `${show(value)} is too large: at most ${show(input.max)}.` };
   return { ok: true, value: Math.min(Math.max(value, input.min), input.max) };
 }
 

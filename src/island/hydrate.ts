@@ -22,7 +22,17 @@ export function hydrateAll(calculators: readonly AnyCalculator[]): void {
       calculator,
       overrides: overridesOf(section),
       others: i === 0 ? ids : undefined,
-      onShown: ({ values, result, show, stale }: { values: ValueSet; result: unknown; show: Parameters<typeof slotTexts>[3]; stale: boolean }) => {
+      onShown: ({
+        values,
+        result,
+        show,
+        stale,
+      }: {
+        values: ValueSet;
+        result: unknown;
+        show: Parameters<typeof slotTexts>[3];
+        stale: boolean;
+      }) => {
         section.classList.toggle('stale-steps', stale);
         updateSlots(section.querySelector('.steps') ?? section, slotTexts(calculator, values, result, show));
       },

@@ -1,4 +1,12 @@
-import { formatForLink, parseQuantity, unitFor, unitsOf, type QuantityKind, type Unit, type UnitChoice } from '@frameworthy/shared/quantity';
+import {
+  formatForLink,
+  parseQuantity,
+  unitFor,
+  unitsOf,
+  type QuantityKind,
+  type Unit,
+  type UnitChoice,
+} from '@frameworthy/shared/quantity';
 import type { AnyCalculator, Input } from './declaration.ts';
 import { readEntry } from './entry.ts';
 import { inputsOf, isQuantity, type ValueSet } from './values.ts';
@@ -33,23 +41,30 @@ const quoted = (text: string) => `"${text.length > 40 ? `${text.slice(0, 40)}…
 const hasNoUnit = (text: string) => /^[-−+\d.,/e\s]*$/i.test(text);
 
 function readPart(input: Input, text: string): { value: number | string } | { problem: string } {
-  if (!isQuantity(input)) return Object.hasOwn(input.choices, text) ? { value: text } : { problem: `has no choice ${quoted(text)}` };
+  if (!isQuantity(input))
+    return Object.hasOwn(input.choices, text) ? { value: text } : { problem: `has no choice ${quoted(text)}` };
   const parsed = parseQuantity(text, input.quantity);
   if (!parsed.ok) return { problem: parsed.problem };
-  if (hasNoUnit(text) && unitsOf(input.quantity).every((unit) => unit.symbol !== '')) return { problem: `${quoted(text)} has no unit` };
+  if (hasNoUnit(text) && unitsOf(input.quantity).every((unit) => unit.symbol !== ''))
+    return { problem: `${quoted(text)} has no unit` };
   const entry = readEntry(input, text, parsed.unit);
   return entry.ok ? { value: entry.value } : { problem: entry.problem };
 }
 
 /** The values that a link sets, over `start`; what could not be used is named, as text. */
-export function readLink(calculator: AnyCalculator, parts: readonly string[], start: ValueSet): { values: ValueSet; problems: string[] } {
+export function readLink(
+  calculator: AnyCalculator,
+  parts: readonly string[],
+  start: ValueSet,
+): { values: ValueSet; problems: string[] } {
   const values: Record<string, number | string> = { ...start };
   const problems: string[] = [];
   for (const part of parts) {
     const cut = part.indexOf('=');
     const key = decode(cut < 0 ? part : part.slice(0, cut));
     const text = cut < 0 ? undefined : decode(part.slice(cut + 1).replace(/\+/g, ' '));
-    const input = key !== undefined && Object.hasOwn(calculator.inputs, key) ? (calculator.inputs[key] as Input) : undefined;
+    const input =
+      key !== undefined && Object.hasOwn(calculator.inputs, key) ? (calculator.inputs[key] as Input) : undefined;
     if (key === undefined || (cut >= 0 && text === undefined)) problems.push(`${quoted(part)} is damaged.`);
     else if (!input) problems.push(`${quoted(key)} is not known here.`);
     else if (!text) problems.push(`${input.label}: the value is missing.`);
@@ -66,7 +81,11 @@ export function readLink(calculator: AnyCalculator, parts: readonly string[], st
 function valueText(value: number, kind: QuantityKind, units: UnitChoice): string {
   const write = (unit: Unit) => formatForLink(value, kind, { unit: unit.symbol });
   const own = write(unitFor(kind, units));
-  return own.length <= LONG ? own : unitsOf(kind).map(write).reduce((best, text) => (text.length < best.length ? text : best), own);
+  return own.length <= LONG
+    ? own
+    : unitsOf(kind)
+        .map(write)
+        .reduce((best, text) => (text.length < best.length ? text : best), own);
 }
 
 /** The fragment that holds what differs from `start`, in the reader's units. */

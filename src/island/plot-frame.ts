@@ -24,7 +24,8 @@ function span(values: readonly number[], factor: number): [number, number] {
 }
 
 function axis([from, to]: [number, number], [start, end]: [number, number], count: number, factor: number): Axis {
-  const place = (value: number) => Math.round((start + ((value / factor - from) / (to - from)) * (end - start)) * 10) / 10;
+  const place = (value: number) =>
+    Math.round((start + ((value / factor - from) / (to - from)) * (end - start)) * 10) / 10;
   return { ticks: ticks(from, to, count), place, from: from * factor, to: to * factor };
 }
 
@@ -44,7 +45,10 @@ export function axes(data: PlotData, factors: { x: number; y: number }): { x: Ax
 
 /** Index of the point of the sweep that is nearest to a place on the x axis. */
 export function nearest(x: readonly number[], value: number): number {
-  return x.reduce((best, candidate, i) => (Math.abs(candidate - value) < Math.abs((x[best] as number) - value) ? i : best), 0);
+  return x.reduce(
+    (best, candidate, i) => (Math.abs(candidate - value) < Math.abs((x[best] as number) - value) ? i : best),
+    0,
+  );
 }
 
 /** End labels from the top down, moved apart until each has room. */

@@ -2,11 +2,17 @@ import type { AnyCalculator, Show, Slot } from './declaration.ts';
 import type { ValueSet } from './values.ts';
 
 /** Text by `stepId.slotName`. */
-export function slotTexts(calculator: AnyCalculator, values: ValueSet, result: unknown, show: Show): Record<string, string> {
+export function slotTexts(
+  calculator: AnyCalculator,
+  values: ValueSet,
+  result: unknown,
+  show: Show,
+): Record<string, string> {
   const texts: Record<string, string> = {};
   for (const step of calculator.steps) {
     const slots = step.slots(values, result) as Record<string, Slot>;
-    for (const [name, { value, quantity, digits }] of Object.entries(slots)) texts[`${step.id}.${name}`] = show(value, quantity, digits);
+    for (const [name, { value, quantity, digits }] of Object.entries(slots))
+      texts[`${step.id}.${name}`] = show(value, quantity, digits);
   }
   return texts;
 }

@@ -21,7 +21,12 @@ function without<T>(record: Readonly<Record<string, T>>, key: string): Record<st
 }
 
 /** All that a calculator holds while it is open: values, half-typed text, the last good result, and the way back. */
-export function useCalculator(calculator: AnyCalculator, overrides: ValueSet | undefined, units: UnitChoice, show: Show) {
+export function useCalculator(
+  calculator: AnyCalculator,
+  overrides: ValueSet | undefined,
+  units: UnitChoice,
+  show: Show,
+) {
   const start = useMemo(() => startValues(calculator, overrides), [calculator, overrides]);
   const [state, setState] = useState<State>({ values: start, past: [], drafts: {} });
   const { values, drafts } = state;

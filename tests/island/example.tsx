@@ -8,7 +8,16 @@ export const example = defineCalculator({
   title: 'Lever',
   question: 'What does a lever ask of its pivot?',
   inputs: {
-    force: { label: 'Force', symbol: 'F', help: 'At the tip.', quantity: 'force', default: 10, min: 1, max: 100, step: 1 },
+    force: {
+      label: 'Force',
+      symbol: 'F',
+      help: 'At the tip.',
+      quantity: 'force',
+      default: 10,
+      min: 1,
+      max: 100,
+      step: 1,
+    },
     arm: {
       label: 'Arm',
       symbol: 'L_\\mathrm{a}',
@@ -32,7 +41,12 @@ export const example = defineCalculator({
       group: 'Sizes',
       parameters: ['thickness'],
     },
-    end: { label: 'End', help: 'How the tip is held.', choices: { free: 'free', held: 'held by a plate' }, default: 'free' },
+    end: {
+      label: 'End',
+      help: 'How the tip is held.',
+      choices: { free: 'free', held: 'held by a plate' },
+      default: 'free',
+    },
     pad: {
       label: 'Pad',
       help: 'Only where the tip is held.',
@@ -65,12 +79,14 @@ export const example = defineCalculator({
       quantity: 'moment',
       meaning: 'What the pivot must hold.',
       value: ({ moment }) => moment,
-      verdict: ({ moment }) => (moment > 5 ? { level: 'bad', text: 'more than the pivot holds' } : { level: 'good', text: 'held' }),
+      verdict: ({ moment }) =>
+        moment > 5 ? { level: 'bad', text: 'more than the pivot holds' } : { level: 'good', text: 'held' },
       headline: true,
     },
     { key: 'force', label: 'Force', quantity: 'force', meaning: 'As entered.', value: (_, { force }) => force },
   ],
-  warnings: ({ moment }) => (moment > 8 ? [{ code: 'long', message: 'The lever is longer than the model was made for.' }] : []),
+  warnings: ({ moment }) =>
+    moment > 8 ? [{ code: 'long', message: 'The lever is longer than the model was made for.' }] : [],
   says: ({ moment }, _, show) => `The pivot holds ${show(moment, 'moment')}.`,
   steps: [
     {
@@ -103,9 +119,19 @@ export const example = defineCalculator({
     },
   ],
   Figure: ({ values, result, show }) => (
-    <Drawing title="Lever" description={`Arm ${show(values.arm, 'length')}.`} bounds={{ left: 0, right: values.arm, bottom: -0.01, top: 0.01 }} show={show}>
+    <Drawing
+      title="Lever"
+      description={`Arm ${show(values.arm, 'length')}.`}
+      bounds={{ left: 0, right: values.arm, bottom: -0.01, top: 0.01 }}
+      show={show}
+    >
       <Outline rect={{ x: 0, y: -values.wall / 2, width: values.arm, height: values.wall }} />
-      <DimensionLine from={{ x: 0, y: 0 }} to={{ x: values.arm, y: 0 }} offset={-30} label={show(values.arm, 'length')} />
+      <DimensionLine
+        from={{ x: 0, y: 0 }}
+        to={{ x: values.arm, y: 0 }}
+        offset={-30}
+        label={show(values.arm, 'length')}
+      />
       <ForceArrow at={{ x: values.arm, y: 0 }} direction={{ x: 0, y: 1 }} label={show(result.moment, 'moment')} />
     </Drawing>
   ),

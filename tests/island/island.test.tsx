@@ -57,12 +57,24 @@ describe('an error of the package', () => {
   test('goes to the field that lists its parameter, with value and limit in the units of the reader', () => {
     const refused = evaluate(lever, { ...startValues(lever), arm: 0.0254, wall: 0.0508 });
     const told = refused.ok ? undefined : explain(lever, refused.error, showIn({ system: 'inch' }));
-    expect(told && { ...told, text: plain(told.text) }).toEqual({ field: 'wall', text: 'Wall thickness 2 in must be smaller than the arm (1 in).' });
+    expect(told && { ...told, text: plain(told.text) }).toEqual({
+      field: 'wall',
+      text: 'Wall thickness 2 in must be smaller than the arm (1 in).',
+    });
   });
 
   test('without a field concerns all values', () => {
-    const error = new InputError({ parameter: 'span', quantity: 'span', value: 3, rule: 'must be at least', limit: 4, kind: 'length' });
-    expect(plain(explain(lever, error, showIn({ system: 'metric' })).text)).toBe('Span 3000 mm must be at least 4000 mm.');
+    const error = new InputError({
+      parameter: 'span',
+      quantity: 'span',
+      value: 3,
+      rule: 'must be at least',
+      limit: 4,
+      kind: 'length',
+    });
+    expect(plain(explain(lever, error, showIn({ system: 'metric' })).text)).toBe(
+      'Span 3000 mm must be at least 4000 mm.',
+    );
     expect(explain(lever, error, showIn({ system: 'metric' })).field).toBeUndefined();
   });
 
@@ -88,20 +100,28 @@ describe('undo', () => {
   });
 });
 
-test.each([null, '', '{', '7', 'null', '{"system":"stone","units":3}'])('a stored choice of units that reads %j is metric', (stored) => {
-  expect(readChoice(stored).system).toBe('metric');
-});
+test.each([null, '', '{', '7', 'null', '{"system":"stone","units":3}'])(
+  'a stored choice of units that reads %j is metric',
+  (stored) => {
+    expect(readChoice(stored).system).toBe('metric');
+  },
+);
 
-test('a sweep holds the reader\'s own value as a point, so that the reading there is the result', () => {
+test("a sweep holds the reader's own value as a point, so that the reading there is the result", () => {
   const values: ValueSet = { ...startValues(lever), arm: 0.1234567 };
-  const data = sweep(values, lever.compute, { input: 'arm', from: 0.01, to: 0.5 }, [{ label: 'M', of: (result: { moment: number }) => result.moment }]);
+  const data = sweep(values, lever.compute, { input: 'arm', from: 0.01, to: 0.5 }, [
+    { label: 'M', of: (result: { moment: number }) => result.moment },
+  ]);
   const at = data.x.indexOf(0.1234567);
   expect(data.series[0]?.y[at]).toBe((lever.compute(values) as { moment: number }).moment);
 });
 
 test('a sweep has a gap where the calculator refuses', () => {
-  const data = sweep({ ...startValues(lever), wall: 0.05 } as ValueSet, lever.compute, { input: 'arm', from: 0.01, to: 0.1, count: 10 }, [
-    { label: 'M', of: (result: { moment: number }) => result.moment },
-  ]);
+  const data = sweep(
+    { ...startValues(lever), wall: 0.05 } as ValueSet,
+    lever.compute,
+    { input: 'arm', from: 0.01, to: 0.1, count: 10 },
+    [{ label: 'M', of: (result: { moment: number }) => result.moment }],
+  );
   expect(data.series[0]?.y.map(Number.isFinite)).toEqual(data.x.map((x) => x > 0.05));
 });

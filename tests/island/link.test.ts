@@ -10,7 +10,9 @@ const start = startValues(lever);
 const open = (hash: string) => readLink(lever, splitLink(hash)?.parts ?? [], start);
 
 test('a link holds what differs from the start, readable and with units', () => {
-  expect(writeLink(lever, { ...start, arm: 0.12, end: 'held' }, start, { system: 'metric' })).toBe('#lever?arm=120mm&end=held');
+  expect(writeLink(lever, { ...start, arm: 0.12, end: 'held' }, start, { system: 'metric' })).toBe(
+    '#lever?arm=120mm&end=held',
+  );
   expect(writeLink(lever, { ...start, arm: 0.127 }, start, { system: 'inch' })).toBe('#lever?arm=5in');
   expect(writeLink(lever, { ...start, force: 21.5 }, start, { system: 'inch' })).toBe('#lever?force=21.5N');
   expect(writeLink(lever, start, start, { system: 'metric' })).toBe('#lever?');
@@ -38,7 +40,8 @@ test('a link opens to the same values, whatever they are and whatever the units'
       const read = open(writeLink(lever, values, start, { system }));
       expect(read.problems).toEqual([]);
       for (const [key, value] of Object.entries(values)) {
-        if (typeof value === 'number') expect(Math.abs((read.values[key] as number) - value)).toBeLessThanOrEqual(1e-15 * Math.abs(value));
+        if (typeof value === 'number')
+          expect(Math.abs((read.values[key] as number) - value)).toBeLessThanOrEqual(1e-15 * Math.abs(value));
         else expect(read.values[key]).toBe(value);
       }
     }),

@@ -1,4 +1,11 @@
-import { formatForField, formatForLink, formatNumber, formatQuantity, parseQuantity, unitFor } from '@frameworthy/shared/quantity';
+import {
+  formatForField,
+  formatForLink,
+  formatNumber,
+  formatQuantity,
+  parseQuantity,
+  unitFor,
+} from '@frameworthy/shared/quantity';
 import { describe, expect, test } from 'vitest';
 
 /** Spaces as shown, made plain so that expectations can be read. */
@@ -95,7 +102,12 @@ describe('formatQuantity', () => {
   });
 
   test('numbers of ordinary size have no exponent', () => {
-    expect([0.000123, 0.5, 1234, 9994999].map((size) => plain(formatNumber(size)))).toEqual(['0.000123', '0.5', '1230', '9 990 000']);
+    expect([0.000123, 0.5, 1234, 9994999].map((size) => plain(formatNumber(size)))).toEqual([
+      '0.000123',
+      '0.5',
+      '1230',
+      '9 990 000',
+    ]);
   });
 });
 

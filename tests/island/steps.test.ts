@@ -15,7 +15,12 @@ const [step] = renderSteps(lever, values, result, show);
 const html = step?.numbersHtml ?? '';
 
 function slotsIn(tag: string): Record<string, string> {
-  return Object.fromEntries([...html.matchAll(new RegExp(`<${tag} data-slot="([^"]+)">([^<]*)</${tag}>`, 'g'))].map(([, name, text]) => [name, text]));
+  return Object.fromEntries(
+    [...html.matchAll(new RegExp(`<${tag} data-slot="([^"]+)">([^<]*)</${tag}>`, 'g'))].map(([, name, text]) => [
+      name,
+      text,
+    ]),
+  );
 }
 
 describe('worked steps', () => {
@@ -33,12 +38,18 @@ describe('worked steps', () => {
   });
 
   test('a slot without a value stops the build', () => {
-    const broken: AnyCalculator = { ...lever, steps: lever.steps.map((line) => ({ ...line, numbers: '\\slot{nothing}' })) };
+    const broken: AnyCalculator = {
+      ...lever,
+      steps: lever.steps.map((line) => ({ ...line, numbers: '\\slot{nothing}' })),
+    };
     expect(() => renderSteps(broken, values, result, show)).toThrow('Step "moment" gives no slot "nothing"');
   });
 
   test('a slot that stands twice is filled twice', () => {
-    const twice: AnyCalculator = { ...lever, steps: lever.steps.map((line) => ({ ...line, numbers: '\\slot{F}^2 + \\sqrt{\\slot{F}}' })) };
+    const twice: AnyCalculator = {
+      ...lever,
+      steps: lever.steps.map((line) => ({ ...line, numbers: '\\slot{F}^2 + \\sqrt{\\slot{F}}' })),
+    };
     expect(renderSteps(twice, values, result, show)[0]?.numbersHtml.match(/data-slot="moment.F"/g)).toHaveLength(4);
   });
 });

@@ -12,7 +12,9 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 
 const kinds = Object.keys(QUANTITY_KINDS) as QuantityKind[];
-const anyUnit = fc.constantFrom(...kinds.filter((kind) => kind !== 'count').flatMap((kind) => unitsOf(kind).map((unit) => ({ kind, unit }))));
+const anyUnit = fc.constantFrom(
+  ...kinds.filter((kind) => kind !== 'count').flatMap((kind) => unitsOf(kind).map((unit) => ({ kind, unit }))),
+);
 /** Any size that can be typed, from far below to far above an airframe's. */
 const anyNumber = fc
   .tuple(fc.double({ min: 1, max: 10, noNaN: true }), fc.integer({ min: -8, max: 4 }), fc.boolean())
@@ -49,7 +51,9 @@ test('what a field holds reads back to five digits', () => {
   fc.assert(
     fc.property(anyUnit, anyNumber, ({ kind, unit }, number) => {
       const value = number * unit.factor;
-      expect(Math.abs(read(formatForField(value, unit), kind, unit.symbol) / value - 1)).toBeLessThanOrEqual(0.5e-4 * (1 + 1e-9));
+      expect(Math.abs(read(formatForField(value, unit), kind, unit.symbol) / value - 1)).toBeLessThanOrEqual(
+        0.5e-4 * (1 + 1e-9),
+      );
     }),
   );
 });
@@ -57,7 +61,8 @@ test('what a field holds reads back to five digits', () => {
 test('every symbol and every other spelling names its own unit', () => {
   for (const kind of kinds) {
     for (const unit of unitsOf(kind)) {
-      for (const name of [unit.symbol, ...(unit.aliases ?? [])]) expect([kind, name, findUnit(name, kind)?.symbol]).toEqual([kind, name, unit.symbol]);
+      for (const name of [unit.symbol, ...(unit.aliases ?? [])])
+        expect([kind, name, findUnit(name, kind)?.symbol]).toEqual([kind, name, unit.symbol]);
     }
   }
 });

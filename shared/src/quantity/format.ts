@@ -34,7 +34,9 @@ const grouped = (whole: string) => (whole.length < 5 ? whole : whole.replace(/\B
 export function formatNumber(value: number, digits = 3, padded = false): string {
   if (!Number.isFinite(value)) return '—';
   if (Math.abs(value) < NOISE) return '0';
-  const [mantissa = '', exponentText = '0'] = Math.abs(value).toExponential(digits - 1).split('e');
+  const [mantissa = '', exponentText = '0'] = Math.abs(value)
+    .toExponential(digits - 1)
+    .split('e');
   const exponent = Number(exponentText);
   const ordinary = exponent >= -4 && exponent < 7;
   // Number() turns the rounded text into a plain decimal, which toFixed then writes without an exponent.
@@ -47,7 +49,8 @@ export function formatNumber(value: number, digits = 3, padded = false): string 
 
 function chosen(kind: QuantityKind, options: { unit?: string; system?: UnitSystem }): Unit {
   const { unit } = options;
-  const named = unit === undefined ? undefined : (unitsOf(kind).find(({ symbol }) => symbol === unit) ?? findUnit(unit, kind));
+  const named =
+    unit === undefined ? undefined : (unitsOf(kind).find(({ symbol }) => symbol === unit) ?? findUnit(unit, kind));
   return named ?? unitFor(kind, { system: options.system ?? 'metric' });
 }
 
@@ -63,7 +66,10 @@ function chosen(kind: QuantityKind, options: { unit?: string; system?: UnitSyste
 export function formatQuantity(value: number, kind: QuantityKind, options: FormatOptions = {}): string {
   const unit = chosen(kind, options);
   const shown = value / unit.factor;
-  const number = kind === 'count' && Number.isInteger(shown) ? formatNumber(shown, 15) : formatNumber(shown, options.digits, options.padded);
+  const number =
+    kind === 'count' && Number.isInteger(shown)
+      ? formatNumber(shown, 15)
+      : formatNumber(shown, options.digits, options.padded);
   const tight = unit.symbol === '' || unit.symbol === '°';
   return `${number}${tight ? '' : NARROW_SPACE}${unit.symbol}`;
 }
@@ -92,7 +98,11 @@ export function formatForField(value: number, unit: Unit): string {
  * @param options - unit or system to write it in
  * @returns such as `20mm` or `0.45Nm`
  */
-export function formatForLink(value: number, kind: QuantityKind, options: Pick<FormatOptions, 'unit' | 'system'> = {}): string {
+export function formatForLink(
+  value: number,
+  kind: QuantityKind,
+  options: Pick<FormatOptions, 'unit' | 'system'> = {},
+): string {
   const unit = chosen(kind, options);
   const shown = value / unit.factor;
   let text = '';

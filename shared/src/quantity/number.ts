@@ -1,7 +1,15 @@
 /** A number read from text, or why it is none. */
 export type ParsedNumber = { ok: true; value: number; rest: string } | { ok: false; problem: string };
 
-const FRACTIONS: Readonly<Record<string, string>> = { '½': '1/2', '¼': '1/4', '¾': '3/4', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8' };
+const FRACTIONS: Readonly<Record<string, string>> = {
+  '½': '1/2',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
+};
 const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
 
 /** One spelling for what can be written in several ways: signs, narrow spaces, fractions, powers of ten, the decimal mark. */

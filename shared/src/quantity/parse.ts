@@ -12,8 +12,13 @@ const LARGEST = 1e15;
 function unknownUnit(text: string, kind: QuantityKind): string {
   const other = (Object.keys(QUANTITY_KINDS) as QuantityKind[]).find((candidate) => findUnit(text, candidate));
   if (other) return `${text} is ${KIND_NAMES[other]}, this field wants ${KIND_NAMES[kind]}.`;
-  const known = unitsOf(kind).map((unit) => unit.symbol).filter(Boolean).join(', ');
-  return known ? `"${text}" is not a unit known here; known: ${known}.` : `"${text}" is too much; this field wants ${KIND_NAMES[kind]}.`;
+  const known = unitsOf(kind)
+    .map((unit) => unit.symbol)
+    .filter(Boolean)
+    .join(', ');
+  return known
+    ? `"${text}" is not a unit known here; known: ${known}.`
+    : `"${text}" is too much; this field wants ${KIND_NAMES[kind]}.`;
 }
 
 /**
@@ -32,7 +37,8 @@ export function parseQuantity(text: string, kind: QuantityKind, preferred?: stri
   const unit = number.rest === '' ? (findUnit(preferred ?? '', kind) ?? unitFor(kind)) : findUnit(number.rest, kind);
   if (!unit) return { ok: false, problem: unknownUnit(number.rest, kind) };
   const value = number.value * unit.factor;
-  if (!Number.isFinite(value) || Math.abs(value) > LARGEST) return { ok: false, problem: `"${text.trim()}" is too large to compute with.` };
+  if (!Number.isFinite(value) || Math.abs(value) > LARGEST)
+    return { ok: false, problem: `"${text.trim()}" is too large to compute with.` };
   if (kind === 'count' && !Number.isInteger(value)) return { ok: false, problem: 'This must be a whole number.' };
   return { ok: true, value, unit };
 }

@@ -34,7 +34,17 @@ export function unitFor(kind: QuantityKind, choice: UnitChoice = { system: 'metr
   );
 }
 
-const PLAIN: Readonly<Record<string, string>> = { '²': '2', '³': '3', '⁴': '4', µ: 'u', μ: 'u', '″': '"', '”': '"', '°': 'deg', '%': 'percent' };
+const PLAIN: Readonly<Record<string, string>> = {
+  '²': '2',
+  '³': '3',
+  '⁴': '4',
+  µ: 'u',
+  μ: 'u',
+  '″': '"',
+  '”': '"',
+  '°': 'deg',
+  '%': 'percent',
+};
 
 /**
  * A unit in plain letters, without dots, spaces, hyphens or superscripts, as it stands in a link: `N·m` is `Nm`.

@@ -29,7 +29,10 @@ export function ForceArrow({ at, direction, length = 40, label, pushes = false, 
   return (
     <g>
       <path class={`arrow tone-${tone} fill-none`} d={`M${text(on(tail))}L${text(on(tip - head / 2))}`} />
-      <path class={`dot tone-${tone}`} d={`M${text(on(tip))}L${text(on(tip - head, head * 0.4))}L${text(on(tip - head, -head * 0.4))}Z`} />
+      <path
+        class={`dot tone-${tone}`}
+        d={`M${text(on(tip))}L${text(on(tip - head, head * 0.4))}L${text(on(tip - head, -head * 0.4))}Z`}
+      />
       {label && <PaperText at={free} text={label} tone={tone} align={beside(free.x - point.x)} />}
     </g>
   );

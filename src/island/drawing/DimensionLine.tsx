@@ -53,7 +53,13 @@ export function DimensionLine({ from, to, offset, label, tone = 'ink' }: Props) 
         d={`${extension(0)}${extension(length)}M${move(-outside, distance)}L${move(length + outside, distance)}`}
       />
       <path class={`dot tone-${tone}`} d={head(0, inward) + head(length, -inward)} />
-      <PaperText at={place} text={label} tone={tone} turn={Math.round(turn * 10) / 10} align={narrow ? (flipped ? 'end' : 'start') : 'middle'} />
+      <PaperText
+        at={place}
+        text={label}
+        tone={tone}
+        turn={Math.round(turn * 10) / 10}
+        align={narrow ? (flipped ? 'end' : 'start') : 'middle'}
+      />
     </g>
   );
 }

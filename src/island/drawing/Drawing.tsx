@@ -25,7 +25,16 @@ function sides(margin: number | Partial<Margin>): Margin {
 }
 
 /** A drawing to scale. See `index.ts` for how to use it. */
-export function Drawing({ title, description, bounds, width = 440, height = 240, margin = MARGIN, show, children }: Props) {
+export function Drawing({
+  title,
+  description,
+  bounds,
+  width = 440,
+  height = 240,
+  margin = MARGIN,
+  show,
+  children,
+}: Props) {
   // From the title and not counted up: the same on the server and in the browser.
   const hatch = `hatch-${title.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
   const paper = fit(bounds, { width, height, margin: sides(margin), hatch });

@@ -25,7 +25,10 @@ function polyline(points: readonly Point[], paper: Paper): string {
 /** The visible edge of a part: thick. */
 export function Outline({ points, open, rect, circle, tone = 'ink', fill = 'none', line = 'thick' }: OutlineProps) {
   const paper = usePaper();
-  const look = { class: `${line} tone-${tone} fill-${fill}`, ...(fill === 'hatch' ? { fill: `url(#${paper.hatch})` } : {}) };
+  const look = {
+    class: `${line} tone-${tone} fill-${fill}`,
+    ...(fill === 'hatch' ? { fill: `url(#${paper.hatch})` } : {}),
+  };
   if (circle) return <circle cx={paper.x(circle.x)} cy={paper.y(circle.y)} r={paper.length(circle.radius)} {...look} />;
   if (rect) {
     const { x, y, width, height, cornerRadius = 0 } = rect;
@@ -66,6 +69,9 @@ export function CentreLine({ from, to, tone = 'ink' }: LineProps) {
   const length = Math.hypot(b.x - a.x, b.y - a.y) || 1;
   const beyond = { x: (8 * (b.x - a.x)) / length, y: (8 * (b.y - a.y)) / length };
   return (
-    <path class={`centre tone-${tone} fill-none`} d={`M${a.x - beyond.x} ${a.y - beyond.y}L${b.x + beyond.x} ${b.y + beyond.y}`} />
+    <path
+      class={`centre tone-${tone} fill-none`}
+      d={`M${a.x - beyond.x} ${a.y - beyond.y}L${b.x + beyond.x} ${b.y + beyond.y}`}
+    />
   );
 }
