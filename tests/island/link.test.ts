@@ -77,9 +77,15 @@ test('fragments of headings are left alone', () => {
 
 test('any fragment at all is read without a throw, and only known values change', () => {
   fc.assert(
-    fc.property(fc.oneof(fc.string({ unit: 'binary' }), fc.webFragments()), (text) => {
-      const read = open(`#lever?${text}`);
-      expect(Object.keys(read.values)).toEqual(Object.keys(start));
-    }),
+    fc.property(
+      fc.string({
+        unit: fc.constantFrom(...'armwlfoce=&?%0129.,/+-mNin;<>#é\0', 'arm=', 'wall=', 'force='),
+        maxLength: 40,
+      }),
+      (text) => {
+        const read = open(`#lever?${text}`);
+        expect(Object.keys(read.values)).toEqual(Object.keys(start));
+      },
+    ),
   );
 });

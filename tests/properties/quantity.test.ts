@@ -67,9 +67,15 @@ test('every symbol and every other spelling names its own unit', () => {
   }
 });
 
+/** Pieces of numbers and units in any order, with some that belong to neither. */
+const nonsense = fc.string({
+  unit: fc.constantFrom(...'0123456789.,-−+/ ex×^⁻²½mNinkglbf·%°"<>&\u202f\0é漢\ud800'),
+  maxLength: 24,
+});
+
 test('any text at all gives a value or a sentence, never a throw', () => {
   fc.assert(
-    fc.property(fc.string({ unit: 'binary' }), fc.constantFrom(...kinds), (text, kind) => {
+    fc.property(nonsense, fc.constantFrom(...kinds), (text, kind) => {
       const parsed = parseQuantity(text, kind);
       if (parsed.ok) expect(Math.abs(parsed.value)).toBeLessThanOrEqual(1e15);
       else expect(parsed.problem).toMatch(/\.$/);
