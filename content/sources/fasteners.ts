@@ -12,7 +12,8 @@ export const fasteners = {
     type: 'standard',
     title: 'Screw-Thread Standards for Federal Services, Metric Screw Threads, FED-STD-H28/21B',
     published: 'US General Services Administration',
-    errata: 'Pitch and minor limits of the M27 × 1.5 example’s external thread, as read, sit 0.035 mm below what its allowance gives; not used.',
+    errata:
+      'Pitch and minor limits of the M27 × 1.5 example’s external thread, as read, sit 0.035 mm below what its allowance gives; not used.',
   },
   'iso-1998-965': {
     type: 'standard',
@@ -25,7 +26,8 @@ export const fasteners = {
     title: 'Fastener Design Manual, NASA Reference Publication 1228',
     authors: 'R. T. Barrett',
     year: 1990,
-    published: 'National Aeronautics and Space Administration; rule read in a handbook chapter that carries the same text',
+    published:
+      'National Aeronautics and Space Administration; rule read in a handbook chapter that carries the same text',
   },
   'iso-2004-4762': {
     type: 'standard',

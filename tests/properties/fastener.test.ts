@@ -96,7 +96,9 @@ test('the handbook rule is the lower bound of the shear area once a few diameter
     const { thread } = THREAD_LIMITS[name];
     const engagement = 3 * thread.diameter;
     const strip = strippingForce({ limits: THREAD_LIMITS[name], engagement, shearStrength: 200e6 });
-    expect(cautiousPullOut({ pitchDiameter: tappedHole(thread).pitchDiameter, engagement, shearStrength: 200e6 })).toBeLessThan(strip);
+    expect(
+      cautiousPullOut({ pitchDiameter: tappedHole(thread).pitchDiameter, engagement, shearStrength: 200e6 }),
+    ).toBeLessThan(strip);
   }
 });
 
@@ -136,7 +138,10 @@ test('pressure times ring gives back the force', () => {
   fc.assert(
     fc.property(within(1, 1e4), within(0.005, 0.02), within(0.1, 0.9), (force, seatDiameter, share) => {
       const holeDiameter = share * seatDiameter;
-      near(seatPressure({ force, seatDiameter, holeDiameter }) * (Math.PI / 4) * (seatDiameter ** 2 - holeDiameter ** 2), force);
+      near(
+        seatPressure({ force, seatDiameter, holeDiameter }) * (Math.PI / 4) * (seatDiameter ** 2 - holeDiameter ** 2),
+        force,
+      );
     }),
   );
 });
@@ -155,11 +160,17 @@ test('a cone is stiffer than the plain ring under the head and less so with thic
 
 test('a joint gapes when what the parts are relieved of equals the preload', () => {
   fc.assert(
-    fc.property(within(100, 1e4), within(1e5, 1e9), within(1e5, 1e9), within(0, 1), (preload, screw, clamped, loadingPlane) => {
-      const factor = jointLoadFactor({ screw, clamped, loadingPlane });
-      fc.pre(factor < 0.98);
-      near((1 - factor) * separationForce(preload, factor), preload);
-    }),
+    fc.property(
+      within(100, 1e4),
+      within(1e5, 1e9),
+      within(1e5, 1e9),
+      within(0, 1),
+      (preload, screw, clamped, loadingPlane) => {
+        const factor = jointLoadFactor({ screw, clamped, loadingPlane });
+        fc.pre(factor < 0.98);
+        near((1 - factor) * separationForce(preload, factor), preload);
+      },
+    ),
   );
 });
 
@@ -179,10 +190,44 @@ test('refuses or stays finite whatever is put in', () => {
   fc.assert(
     fc.property(anyNumber, anyNumber, anyNumber, anyNumber, names, (a, b, c, d, name) => {
       const limits = THREAD_LIMITS[name];
-      refusesOrFinite(() => screwedJoint({ limits, material: SCREW_MATERIALS['8.8'], torque: a, torqueCoefficient: b, engagement: c, tappedShearStrength: d, seatDiameter: 0.006, holeDiameter: 0.0032, plateStrength: a }));
-      refusesOrFinite(() => screwedJoint({ limits, material: SCREW_MATERIALS['8.8'], torque: 0.5, torqueCoefficient: 0.2, engagement: 0.006, tappedShearStrength: a, seatDiameter: b, holeDiameter: c, plateStrength: d }));
-      refusesOrFinite(() => threadShearArea({ thread: { diameter: 0.003, pitch: 0.0005 }, majorLeast: a, pitchLeast: b, tappedPitchLargest: c, tappedMinorLargest: d }));
-      refusesOrFinite(() => frustumStiffness({ youngsModulus: a, holeDiameter: b, seatDiameter: c, thickness: d, angle: 0.4 }));
+      refusesOrFinite(() =>
+        screwedJoint({
+          limits,
+          material: SCREW_MATERIALS['8.8'],
+          torque: a,
+          torqueCoefficient: b,
+          engagement: c,
+          tappedShearStrength: d,
+          seatDiameter: 0.006,
+          holeDiameter: 0.0032,
+          plateStrength: a,
+        }),
+      );
+      refusesOrFinite(() =>
+        screwedJoint({
+          limits,
+          material: SCREW_MATERIALS['8.8'],
+          torque: 0.5,
+          torqueCoefficient: 0.2,
+          engagement: 0.006,
+          tappedShearStrength: a,
+          seatDiameter: b,
+          holeDiameter: c,
+          plateStrength: d,
+        }),
+      );
+      refusesOrFinite(() =>
+        threadShearArea({
+          thread: { diameter: 0.003, pitch: 0.0005 },
+          majorLeast: a,
+          pitchLeast: b,
+          tappedPitchLargest: c,
+          tappedMinorLargest: d,
+        }),
+      );
+      refusesOrFinite(() =>
+        frustumStiffness({ youngsModulus: a, holeDiameter: b, seatDiameter: c, thickness: d, angle: 0.4 }),
+      );
       refusesOrFinite(() => separationForce(a, b));
       refusesOrFinite(() => jointLoadFactor({ screw: a, clamped: b, loadingPlane: c }));
       refusesOrFinite(() => tappedHole({ diameter: a, pitch: b }));

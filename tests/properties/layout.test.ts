@@ -1,11 +1,22 @@
 import fc from 'fast-check';
 import { InputError } from '@frameworthy/shared';
-import { armFreeLength, bodyClearance, discOverlap, motorLayout, overlapPowerFactor, ringGap, taperedOutline, wireGauge, type LayoutShape } from '@frameworthy/shared/layout';
+import {
+  armFreeLength,
+  bodyClearance,
+  discOverlap,
+  motorLayout,
+  overlapPowerFactor,
+  ringGap,
+  taperedOutline,
+  wireGauge,
+  type LayoutShape,
+} from '@frameworthy/shared/layout';
 import { expect, test } from 'vitest';
 import { anyNumber, refusesOrFinite } from './garbage.ts';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const near = (value: number, expected: number, absolute = 1e-12): void => expect(Math.abs(value - expected)).toBeLessThanOrEqual(absolute);
+const near = (value: number, expected: number, absolute = 1e-12): void =>
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(absolute);
 const shapes = fc.constantFrom<LayoutShape>('true-x', 'stretched', 'wide');
 const layouts = fc
   .record({ propellerDiameter: within(0.04, 0.4), share: within(-0.25, 1), shape: shapes, stretch: within(1, 2) })
@@ -18,8 +29,14 @@ test('nearest neighbours stand exactly the gap apart, and the middle of the moto
       const distances = motors.flatMap((a, i) => motors.slice(i + 1).map((b) => Math.hypot(a.x - b.x, a.y - b.y)));
       near(Math.min(...distances) - layout.propellerDiameter, layout.tipGap, 1e-9);
       near(Math.max(...distances), wheelbase, 1e-9);
-      near(motors.reduce((sum, { x }) => sum + x, 0), 0);
-      near(motors.reduce((sum, { y }) => sum + y, 0), 0);
+      near(
+        motors.reduce((sum, { x }) => sum + x, 0),
+        0,
+      );
+      near(
+        motors.reduce((sum, { y }) => sum + y, 0),
+        0,
+      );
     }),
   );
 });
@@ -51,7 +68,10 @@ test('discs overlap exactly when the gap is negative, they say so, and it costs 
 test('overlap shrinks from all to nothing as discs part, and power with it', () => {
   fc.assert(
     fc.property(within(0, 0.99), within(0.001, 0.01), (spacing, step) => {
-      const [near1, far] = [spacing, spacing + step].map((s) => discOverlap({ spacing: s, diameter: 1 })) as [number, number];
+      const [near1, far] = [spacing, spacing + step].map((s) => discOverlap({ spacing: s, diameter: 1 })) as [
+        number,
+        number,
+      ];
       expect(far).toBeLessThan(near1);
       expect(overlapPowerFactor(far)).toBeLessThan(overlapPowerFactor(near1));
     }),
@@ -63,7 +83,12 @@ test('overlap shrinks from all to nothing as discs part, and power with it', () 
 test('four motors on a circle are the square of the same wheelbase', () => {
   fc.assert(
     fc.property(within(0.04, 0.4), within(0, 0.5), (propellerDiameter, share) => {
-      const { wheelbase, gapPerDiameter } = motorLayout({ propellerDiameter, tipGap: share * propellerDiameter, shape: 'true-x', stretch: 1 });
+      const { wheelbase, gapPerDiameter } = motorLayout({
+        propellerDiameter,
+        tipGap: share * propellerDiameter,
+        shape: 'true-x',
+        stretch: 1,
+      });
       near(ringGap({ circleRatio: wheelbase / propellerDiameter, motors: 4 }), gapPerDiameter, 1e-9);
     }),
   );
@@ -88,9 +113,14 @@ test('no point of the outline is nearer to a disc than the clearance says', () =
       const { clearance } = bodyClearance({ outline, motors, propellerDiameter: layout.propellerDiameter });
       const sampled = outline.flatMap((a, i) => {
         const b = outline[(i + 1) % outline.length]!;
-        return Array.from({ length: 41 }, (_, k) => ({ x: a.x + ((b.x - a.x) * k) / 40, y: a.y + ((b.y - a.y) * k) / 40 }));
+        return Array.from({ length: 41 }, (_, k) => ({
+          x: a.x + ((b.x - a.x) * k) / 40,
+          y: a.y + ((b.y - a.y) * k) / 40,
+        }));
       });
-      const least = Math.min(...sampled.flatMap((p) => motors.map((m) => Math.hypot(p.x - m.x, p.y - m.y)))) - layout.propellerDiameter / 2;
+      const least =
+        Math.min(...sampled.flatMap((p) => motors.map((m) => Math.hypot(p.x - m.x, p.y - m.y)))) -
+        layout.propellerDiameter / 2;
       expect(least).toBeGreaterThanOrEqual(clearance - 1e-9);
       expect(least - clearance).toBeLessThan(length / 40);
     }),
@@ -98,7 +128,11 @@ test('no point of the outline is nearer to a disc than the clearance says', () =
 });
 
 test('a motor inside the body is never called clear', () => {
-  const { clearance, warnings } = bodyClearance({ outline: taperedOutline({ length: 0.4, waist: 0.4, end: 0.4 }), motors: [{ x: 0.05, y: 0.05 }], propellerDiameter: 0.1 });
+  const { clearance, warnings } = bodyClearance({
+    outline: taperedOutline({ length: 0.4, waist: 0.4, end: 0.4 }),
+    motors: [{ x: 0.05, y: 0.05 }],
+    propellerDiameter: 0.1,
+  });
   expect(clearance).toBeLessThan(-0.05);
   expect(warnings.map(({ code }) => code)).toEqual(['body-under-propeller']);
 });
@@ -115,15 +149,25 @@ test('wire gets a tenth of the area each ten gauges, roughly, and its resistance
 });
 
 test('opposite propellers that would meet are refused', () => {
-  expect(() => motorLayout({ propellerDiameter: 0.127, tipGap: -0.05, shape: 'true-x', stretch: 1 })).toThrow(InputError);
-  expect(() => armFreeLength({ motor: { x: 0.07, y: 0.07 }, rootDistance: 0.1 })).toThrow('must be less than the distance of the motor');
+  expect(() => motorLayout({ propellerDiameter: 0.127, tipGap: -0.05, shape: 'true-x', stretch: 1 })).toThrow(
+    InputError,
+  );
+  expect(() => armFreeLength({ motor: { x: 0.07, y: 0.07 }, rootDistance: 0.1 })).toThrow(
+    'must be less than the distance of the motor',
+  );
 });
 
 test('refuses or stays finite whatever is put in', () => {
   fc.assert(
     fc.property(anyNumber, anyNumber, anyNumber, anyNumber, shapes, (a, b, c, d, shape) => {
       refusesOrFinite(() => motorLayout({ propellerDiameter: a, tipGap: b, shape, stretch: c }));
-      refusesOrFinite(() => bodyClearance({ outline: taperedOutline({ length: a, waist: b, end: c }), motors: [{ x: d, y: a }], propellerDiameter: b }));
+      refusesOrFinite(() =>
+        bodyClearance({
+          outline: taperedOutline({ length: a, waist: b, end: c }),
+          motors: [{ x: d, y: a }],
+          propellerDiameter: b,
+        }),
+      );
       refusesOrFinite(() => armFreeLength({ motor: { x: a, y: b }, rootDistance: c }));
       refusesOrFinite(() => discOverlap({ spacing: a, diameter: b }));
       refusesOrFinite(() => overlapPowerFactor(a));

@@ -1,12 +1,26 @@
 import fc from 'fast-check';
-import { discInFlight, figureOfMerit, hoverPower, hoverPowerRatio, hoverReserve, standardAtmosphere, staticPropeller, thrustAndPower } from '@frameworthy/shared/rotor';
+import {
+  discInFlight,
+  figureOfMerit,
+  hoverPower,
+  hoverPowerRatio,
+  hoverReserve,
+  standardAtmosphere,
+  staticPropeller,
+  thrustAndPower,
+} from '@frameworthy/shared/rotor';
 import { expect, test } from 'vitest';
 import { anyNumber, refusesOrFinite } from './garbage.ts';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const near = (value: number, expected: number, relative = 1e-9): void =>
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected) + 1e-300);
-const rotors = fc.record({ thrust: within(0.1, 100), diameter: within(0.03, 1), density: within(0.5, 1.4), figureOfMerit: within(0.2, 1) });
+const rotors = fc.record({
+  thrust: within(0.1, 100),
+  diameter: within(0.03, 1),
+  density: within(0.5, 1.4),
+  figureOfMerit: within(0.2, 1),
+});
 
 test('hover power goes as thrust to the power 3/2 and falls in proportion as the propeller grows', () => {
   fc.assert(
@@ -23,7 +37,12 @@ test('the air that momentum theory moves carries exactly the thrust', () => {
     fc.property(rotors, (rotor) => {
       const { inducedSpeed } = hoverPower(rotor);
       // Far below a hovering disc the air moves at twice the speed it has in the disc.
-      const flow = discInFlight({ diameter: rotor.diameter, density: rotor.density, flightSpeed: 0, wakeSpeed: 2 * inducedSpeed });
+      const flow = discInFlight({
+        diameter: rotor.diameter,
+        density: rotor.density,
+        flightSpeed: 0,
+        wakeSpeed: 2 * inducedSpeed,
+      });
       near(flow.thrust, rotor.thrust);
     }),
   );
@@ -31,24 +50,33 @@ test('the air that momentum theory moves carries exactly the thrust', () => {
 
 test('a figure of merit taken from coefficients gives back the power of the coefficients', () => {
   fc.assert(
-    fc.property(within(0.05, 0.2), within(0.03, 0.2), within(0.03, 1), within(10, 500), (thrustCoefficient, powerCoefficient, diameter, turns) => {
-      const propeller = { thrustCoefficient, powerCoefficient, diameter, density: 1.2 };
-      const merit = figureOfMerit(propeller);
-      fc.pre(merit <= 1 && merit >= 0.05);
-      const { thrust, power } = thrustAndPower(propeller, turns);
-      near(hoverPower({ thrust, diameter, density: 1.2, figureOfMerit: merit }).power, power);
-      const constants = staticPropeller(propeller);
-      const omega = 2 * Math.PI * turns;
-      near(constants.thrustPerSpeedSquared * omega ** 2, thrust);
-      near(constants.torquePerThrust * thrust * omega, power);
-    }),
+    fc.property(
+      within(0.05, 0.2),
+      within(0.03, 0.2),
+      within(0.03, 1),
+      within(10, 500),
+      (thrustCoefficient, powerCoefficient, diameter, turns) => {
+        const propeller = { thrustCoefficient, powerCoefficient, diameter, density: 1.2 };
+        const merit = figureOfMerit(propeller);
+        fc.pre(merit <= 1 && merit >= 0.05);
+        const { thrust, power } = thrustAndPower(propeller, turns);
+        near(hoverPower({ thrust, diameter, density: 1.2, figureOfMerit: merit }).power, power);
+        const constants = staticPropeller(propeller);
+        const omega = 2 * Math.PI * turns;
+        near(constants.thrustPerSpeedSquared * omega ** 2, thrust);
+        near(constants.torquePerThrust * thrust * omega, power);
+      },
+    ),
   );
 });
 
 test('adding mass in two steps costs the same power as in one', () => {
   fc.assert(
     fc.property(within(0.1, 3), within(0, 1), within(0, 1), (mass, first, second) => {
-      near(hoverPowerRatio({ mass, addedMass: first }) * hoverPowerRatio({ mass: mass + first, addedMass: second }), hoverPowerRatio({ mass, addedMass: first + second }));
+      near(
+        hoverPowerRatio({ mass, addedMass: first }) * hoverPowerRatio({ mass: mass + first, addedMass: second }),
+        hoverPowerRatio({ mass, addedMass: first + second }),
+      );
     }),
   );
 });

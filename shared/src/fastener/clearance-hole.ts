@@ -29,7 +29,12 @@ export const CLEARANCE_HOLES: Readonly<Record<FrameThread, Readonly<Record<HoleS
 export function clearanceHole(screw: FrameThread, series: HoleSeries): number {
   const diameter = CLEARANCE_HOLES[screw]?.[series];
   if (diameter === undefined) {
-    throw new InputError({ parameter: 'series', quantity: 'clearance hole', value: `${String(screw)} ${String(series)}`, rule: 'must be one of the table' });
+    throw new InputError({
+      parameter: 'series',
+      quantity: 'clearance hole',
+      value: `${String(screw)} ${String(series)}`,
+      rule: 'must be one of the table',
+    });
   }
   return diameter;
 }

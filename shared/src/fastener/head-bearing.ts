@@ -30,7 +30,15 @@ export const SEAT_DIAMETERS: Readonly<Record<FrameThread, Readonly<Record<Seat, 
  * @throws InputError when a number is out of range or the seat is no wider than the hole
  * @derivation force over the ring that touches
  */
-export function seatPressure({ force, seatDiameter, holeDiameter }: { force: number; seatDiameter: number; holeDiameter: number }): number {
+export function seatPressure({
+  force,
+  seatDiameter,
+  holeDiameter,
+}: {
+  force: number;
+  seatDiameter: number;
+  holeDiameter: number;
+}): number {
   requireBetween(force, 0, 1e9, { parameter: 'force', quantity: 'clamping force', kind: 'force' });
   return force / seatArea({ seatDiameter, holeDiameter });
 }
@@ -45,7 +53,11 @@ export function seatPressure({ force, seatDiameter, holeDiameter }: { force: num
  * @derivation area of a ring
  */
 export function seatArea({ seatDiameter, holeDiameter }: { seatDiameter: number; holeDiameter: number }): number {
-  requireBetween(seatDiameter, 1e-4, 1, { parameter: 'seatDiameter', quantity: 'diameter under the head', kind: 'length' });
+  requireBetween(seatDiameter, 1e-4, 1, {
+    parameter: 'seatDiameter',
+    quantity: 'diameter under the head',
+    kind: 'length',
+  });
   const hole = { parameter: 'holeDiameter', quantity: 'hole diameter', kind: 'length' } as const;
   requireBetween(holeDiameter, 1e-4, 1, hole);
   requireBelow(holeDiameter, 0.999 * seatDiameter, 'must be smaller than what rests on it', hole);

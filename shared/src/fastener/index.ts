@@ -1,7 +1,14 @@
 /** Screws in tapped holes and through plates: threads, holes, seats, tightening. */
 export { screwedJoint, type Limiter, type ScrewedJoint, type ScrewedJointResult } from './tightening-limit.ts';
 export { pitchTolerance, tappedHole, THREAD_LIMITS, type FrameThread, type ThreadLimits } from './thread-limits.ts';
-export { engagementFor, LOST_TURNS, strippingForce, threadShearArea, type TappedHole, type ThreadShearArea } from './thread-shear.ts';
+export {
+  engagementFor,
+  LOST_TURNS,
+  strippingForce,
+  threadShearArea,
+  type TappedHole,
+  type ThreadShearArea,
+} from './thread-shear.ts';
 export { cautiousPullOut, insertPullOut, insertThreadArea } from './pull-out.ts';
 export { PRELOAD_AIM, preloadBand, RELAXATION } from './preload-band.ts';
 export { CLEARANCE_HOLES, clearanceHole, type HoleSeries } from './clearance-hole.ts';

@@ -25,8 +25,18 @@ export interface Frustum {
  * @throws InputError when a number is out of range or the hole is as wide as the seat
  * @source nasa-2021-std5020, A.12.3
  */
-export function frustumStiffness({ youngsModulus, holeDiameter: d, seatDiameter: D, thickness, angle }: Frustum): number {
-  requireBetween(youngsModulus, 1e5, 1e13, { parameter: 'youngsModulus', quantity: 'Young’s modulus', kind: 'modulus' });
+export function frustumStiffness({
+  youngsModulus,
+  holeDiameter: d,
+  seatDiameter: D,
+  thickness,
+  angle,
+}: Frustum): number {
+  requireBetween(youngsModulus, 1e5, 1e13, {
+    parameter: 'youngsModulus',
+    quantity: 'Young’s modulus',
+    kind: 'modulus',
+  });
   requireBetween(D, 1e-4, 1, { parameter: 'seatDiameter', quantity: 'diameter under the head', kind: 'length' });
   const hole = { parameter: 'holeDiameter', quantity: 'hole diameter', kind: 'length' } as const;
   requireBetween(d, 1e-5, 1, hole);
@@ -50,7 +60,11 @@ export function frustumStiffness({ youngsModulus, holeDiameter: d, seatDiameter:
 export function jointLoadFactor(joint: { screw: number; clamped: number; loadingPlane: number }): number {
   stiffness(joint.screw, 'screw');
   stiffness(joint.clamped, 'clamped');
-  requireBetween(joint.loadingPlane, 0, 1, { parameter: 'loadingPlane', quantity: 'loading plane factor', kind: 'ratio' });
+  requireBetween(joint.loadingPlane, 0, 1, {
+    parameter: 'loadingPlane',
+    quantity: 'loading plane factor',
+    kind: 'ratio',
+  });
   return (joint.loadingPlane * joint.screw) / (joint.screw + joint.clamped);
 }
 

@@ -14,9 +14,17 @@ export const RELAXATION = 0.05;
  * @throws InputError when a number is out of range
  * @source chambers-1995-tm106943, Table I
  */
-export function preloadBand(screw: { stressArea: number; yieldStrength: number }): { nominal: number; largest: number; least: number } {
+export function preloadBand(screw: { stressArea: number; yieldStrength: number }): {
+  nominal: number;
+  largest: number;
+  least: number;
+} {
   requireBetween(screw.stressArea, 1e-9, 1, { parameter: 'stressArea', quantity: 'stress area', kind: 'area' });
-  requireBetween(screw.yieldStrength, 1e5, 1e10, { parameter: 'yieldStrength', quantity: 'yield strength', kind: 'stress' });
+  requireBetween(screw.yieldStrength, 1e5, 1e10, {
+    parameter: 'yieldStrength',
+    quantity: 'yield strength',
+    kind: 'stress',
+  });
   const nominal = PRELOAD_AIM * screw.yieldStrength * screw.stressArea;
   return {
     nominal,

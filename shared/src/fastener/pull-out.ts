@@ -9,9 +9,17 @@ import { requireBetween, requireNotNegative } from '../require.ts';
  * @source barrett-1990-fastener, pull-out of a tapped hole
  */
 export function cautiousPullOut(hole: { pitchDiameter: number; engagement: number; shearStrength: number }): number {
-  requireBetween(hole.pitchDiameter, 1e-4, 1, { parameter: 'pitchDiameter', quantity: 'pitch diameter', kind: 'length' });
+  requireBetween(hole.pitchDiameter, 1e-4, 1, {
+    parameter: 'pitchDiameter',
+    quantity: 'pitch diameter',
+    kind: 'length',
+  });
   requireBetween(hole.engagement, 0, 1, { parameter: 'engagement', quantity: 'thread engagement', kind: 'length' });
-  requireNotNegative(hole.shearStrength, { parameter: 'shearStrength', quantity: 'shear strength of the tapped metal', kind: 'stress' });
+  requireNotNegative(hole.shearStrength, {
+    parameter: 'shearStrength',
+    quantity: 'shear strength of the tapped metal',
+    kind: 'stress',
+  });
   return (Math.PI * hole.pitchDiameter * hole.shearStrength * hole.engagement) / 3;
 }
 

@@ -22,18 +22,31 @@ const FLANK = 0.57735;
  * @throws InputError when the limits leave no thread
  * @source fed-h28-2, thread shear areas
  */
-export function threadShearArea({ thread, majorLeast, pitchLeast, tappedPitchLargest, tappedMinorLargest }: ThreadLimits): ThreadShearArea {
+export function threadShearArea({
+  thread,
+  majorLeast,
+  pitchLeast,
+  tappedPitchLargest,
+  tappedMinorLargest,
+}: ThreadLimits): ThreadShearArea {
   requireBetween(thread.pitch, 1e-5, 0.1, { parameter: 'pitch', quantity: 'pitch', kind: 'length' });
   const diameters = { majorLeast, pitchLeast, tappedPitchLargest, tappedMinorLargest };
   for (const [parameter, value] of Object.entries(diameters)) {
     requireBetween(value, 1e-4, 1, { parameter, quantity: 'limit of the thread', kind: 'length' });
   }
   const half = thread.pitch / 2;
-  const area = (diameter: number, overlap: number): number => ((Math.PI * diameter) / thread.pitch) * (half + FLANK * overlap);
+  const area = (diameter: number, overlap: number): number =>
+    ((Math.PI * diameter) / thread.pitch) * (half + FLANK * overlap);
   const tapped = area(majorLeast, majorLeast - tappedPitchLargest);
   const screw = area(tappedMinorLargest, pitchLeast - tappedMinorLargest);
   if (tapped <= 0 || screw <= 0) {
-    throw new InputError({ parameter: 'majorLeast', quantity: 'least major diameter', value: majorLeast, rule: 'must be large enough for screw and hole to touch', kind: 'length' });
+    throw new InputError({
+      parameter: 'majorLeast',
+      quantity: 'least major diameter',
+      value: majorLeast,
+      rule: 'must be large enough for screw and hole to touch',
+      kind: 'length',
+    });
   }
   return { tapped, screw };
 }
@@ -63,10 +76,18 @@ export interface TappedHole {
 export function strippingForce({ limits, engagement, shearStrength, screwShearStrength }: TappedHole): number {
   const area = threadShearArea(limits);
   requireBetween(engagement, 1e-4, 1, { parameter: 'engagement', quantity: 'thread engagement', kind: 'length' });
-  requirePositive(shearStrength, { parameter: 'shearStrength', quantity: 'shear strength of the tapped metal', kind: 'stress' });
+  requirePositive(shearStrength, {
+    parameter: 'shearStrength',
+    quantity: 'shear strength of the tapped metal',
+    kind: 'stress',
+  });
   let perLength = area.tapped * shearStrength;
   if (screwShearStrength !== undefined) {
-    requirePositive(screwShearStrength, { parameter: 'screwShearStrength', quantity: 'shear strength of the screw', kind: 'stress' });
+    requirePositive(screwShearStrength, {
+      parameter: 'screwShearStrength',
+      quantity: 'shear strength of the screw',
+      kind: 'stress',
+    });
     perLength = Math.min(perLength, area.screw * screwShearStrength);
   }
   return perLength * Math.max(0, engagement - LOST_TURNS * limits.thread.pitch);

@@ -1,5 +1,12 @@
 import type { Warning } from '../error.ts';
-import { preloadFromTorque, screwStrength, TIGHTENING_SCATTER, torqueFromPreload, type Preload, type PropertyClass } from '../joint/index.ts';
+import {
+  preloadFromTorque,
+  screwStrength,
+  TIGHTENING_SCATTER,
+  torqueFromPreload,
+  type Preload,
+  type PropertyClass,
+} from '../joint/index.ts';
 import { requirePositive } from '../require.ts';
 import { seatArea } from './head-bearing.ts';
 import { PRELOAD_AIM } from './preload-band.ts';
@@ -58,23 +65,42 @@ export interface ScrewedJointResult {
  */
 export function screwedJoint(joint: ScrewedJoint): ScrewedJointResult {
   const { limits, material, torqueCoefficient, engagement } = joint;
-  requirePositive(joint.plateStrength, { parameter: 'plateStrength', quantity: 'strength of the plate through its thickness', kind: 'stress' });
+  requirePositive(joint.plateStrength, {
+    parameter: 'plateStrength',
+    quantity: 'strength of the plate through its thickness',
+    kind: 'stress',
+  });
   const screw = { torqueCoefficient, diameter: limits.thread.diameter };
   const preload = preloadFromTorque({ ...screw, torque: joint.torque });
   const strength = screwStrength(limits.thread, material);
   const area = seatArea(joint);
-  const hole = { limits, shearStrength: joint.tappedShearStrength, screwShearStrength: material.shearRatio * material.tensileStrength };
-  const limit = { screw: strength.proof, thread: strippingForce({ ...hole, engagement }), plate: joint.plateStrength * area };
+  const hole = {
+    limits,
+    shearStrength: joint.tappedShearStrength,
+    screwShearStrength: material.shearRatio * material.tensileStrength,
+  };
+  const limit = {
+    screw: strength.proof,
+    thread: strippingForce({ ...hole, engagement }),
+    plate: joint.plateStrength * area,
+  };
   const limiter = (Object.keys(limit) as Limiter[]).reduce((a, b) => (limit[b] < limit[a] ? b : a));
   // A thread without a full turn holds nothing: any preload is more than it bears, and the use stays a number.
   const use = (part: Limiter): number => preload.high / Math.max(limit[part], 1e-3);
   const warnings: Warning[] = [];
   if (engagement <= LOST_TURNS * limits.thread.pitch) {
-    warnings.push({ code: 'no-full-thread', message: 'The screw reaches the thread with incomplete turns only: it holds nothing that can be counted on.' });
+    warnings.push({
+      code: 'no-full-thread',
+      message: 'The screw reaches the thread with incomplete turns only: it holds nothing that can be counted on.',
+    });
   } else if (engagement < limits.thread.diameter) {
     warnings.push({ code: 'engagement-short', message: 'Less thread than one screw diameter is engaged.' });
   }
-  if (use(limiter) > 1) warnings.push({ code: 'torque-too-high', message: 'At the high end of its scatter this torque damages the joint.' });
+  if (use(limiter) > 1)
+    warnings.push({
+      code: 'torque-too-high',
+      message: 'At the high end of its scatter this torque damages the joint.',
+    });
   const damage = torqueFromPreload(limit[limiter], screw);
   return {
     preload,

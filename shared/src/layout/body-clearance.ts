@@ -35,11 +35,33 @@ function inside(outline: readonly PlanPoint[], point: PlanPoint): boolean {
  * @throws InputError when there are fewer than three corners or no motor
  * @derivation distance of a point from a segment, least over all sides
  */
-export function bodyClearance(plan: { outline: readonly PlanPoint[]; motors: readonly PlanPoint[]; propellerDiameter: number }): BodyClearance {
+export function bodyClearance(plan: {
+  outline: readonly PlanPoint[];
+  motors: readonly PlanPoint[];
+  propellerDiameter: number;
+}): BodyClearance {
   const { outline, motors, propellerDiameter } = plan;
-  if (outline.length < 3) throw new InputError({ parameter: 'outline', quantity: 'number of corners', value: outline.length, rule: 'must be at least', limit: 3 });
-  if (motors.length < 1) throw new InputError({ parameter: 'motors', quantity: 'number of motors', value: motors.length, rule: 'must be at least', limit: 1 });
-  requirePositive(propellerDiameter, { parameter: 'propellerDiameter', quantity: 'propeller diameter', kind: 'length' });
+  if (outline.length < 3)
+    throw new InputError({
+      parameter: 'outline',
+      quantity: 'number of corners',
+      value: outline.length,
+      rule: 'must be at least',
+      limit: 3,
+    });
+  if (motors.length < 1)
+    throw new InputError({
+      parameter: 'motors',
+      quantity: 'number of motors',
+      value: motors.length,
+      rule: 'must be at least',
+      limit: 1,
+    });
+  requirePositive(propellerDiameter, {
+    parameter: 'propellerDiameter',
+    quantity: 'propeller diameter',
+    kind: 'length',
+  });
   for (const { x, y } of [...outline, ...motors]) {
     requireFinite(x, { parameter: 'outline', quantity: 'coordinate', kind: 'length' });
     requireFinite(y, { parameter: 'outline', quantity: 'coordinate', kind: 'length' });
@@ -59,7 +81,13 @@ export function bodyClearance(plan: { outline: readonly PlanPoint[]; motors: rea
     nearest: best.nearest,
     warnings:
       clearance < 0
-        ? [{ code: 'body-under-propeller', message: 'A propeller circle crosses the body: it must stand above or below it with room for a bent arm, and it loses thrust.' }]
+        ? [
+            {
+              code: 'body-under-propeller',
+              message:
+                'A propeller circle crosses the body: it must stand above or below it with room for a bent arm, and it loses thrust.',
+            },
+          ]
         : [],
   };
 }

@@ -59,8 +59,16 @@ const LEAST_GAP = Math.SQRT1_2 - 1;
  * @derivation plane geometry of a rectangle
  */
 export function motorLayout({ propellerDiameter, tipGap, shape, stretch }: MotorLayoutInput): MotorLayout {
-  requireBetween(propellerDiameter, 0.01, 10, { parameter: 'propellerDiameter', quantity: 'propeller diameter', kind: 'length' });
-  requireBetween(tipGap, LEAST_GAP * propellerDiameter, 10, { parameter: 'tipGap', quantity: 'tip gap', kind: 'length' });
+  requireBetween(propellerDiameter, 0.01, 10, {
+    parameter: 'propellerDiameter',
+    quantity: 'propeller diameter',
+    kind: 'length',
+  });
+  requireBetween(tipGap, LEAST_GAP * propellerDiameter, 10, {
+    parameter: 'tipGap',
+    quantity: 'tip gap',
+    kind: 'length',
+  });
   requireBetween(stretch, 1, 5, { parameter: 'stretch', quantity: 'stretch', kind: 'ratio' });
   const near = propellerDiameter + tipGap;
   const far = shape === 'true-x' ? near : near * stretch;

@@ -10,7 +10,11 @@ import { requireBetween } from '../require.ts';
  * @derivation chord of a circle
  */
 export function ringGap({ circleRatio, motors }: { circleRatio: number; motors: number }): number {
-  requireBetween(circleRatio, 0, 100, { parameter: 'circleRatio', quantity: 'motor circle over propeller diameter', kind: 'ratio' });
+  requireBetween(circleRatio, 0, 100, {
+    parameter: 'circleRatio',
+    quantity: 'motor circle over propeller diameter',
+    kind: 'ratio',
+  });
   requireBetween(motors, 2, 64, { parameter: 'motors', quantity: 'number of motors', kind: 'count' });
   return circleRatio * Math.sin(Math.PI / motors) - 1;
 }
@@ -25,6 +29,10 @@ export function ringGap({ circleRatio, motors }: { circleRatio: number; motors: 
  * @derivation s = D + g and D = 2R
  */
 export function gapFromSpacing(spacingPerRadius: number): number {
-  requireBetween(spacingPerRadius, 0, 100, { parameter: 'spacingPerRadius', quantity: 'spacing over radius', kind: 'ratio' });
+  requireBetween(spacingPerRadius, 0, 100, {
+    parameter: 'spacingPerRadius',
+    quantity: 'spacing over radius',
+    kind: 'ratio',
+  });
   return spacingPerRadius / 2 - 1;
 }

@@ -12,10 +12,22 @@ export const CLOSE_GAP = 0.1;
  */
 export function spacingWarnings(tipGap: number, diameter: number): Warning[] {
   if (tipGap <= 0) {
-    return [{ code: 'propellers-overlap', message: 'The propeller circles touch or overlap: in one plane the blades strike each other, so neighbours must turn at different heights.' }];
+    return [
+      {
+        code: 'propellers-overlap',
+        message:
+          'The propeller circles touch or overlap: in one plane the blades strike each other, so neighbours must turn at different heights.',
+      },
+    ];
   }
   if (tipGap < CLOSE_GAP * diameter) {
-    return [{ code: 'tip-gap-small', message: 'The gap is below a tenth of the diameter: tests report thrust that fluctuates more and more noise; mean thrust changes little.' }];
+    return [
+      {
+        code: 'tip-gap-small',
+        message:
+          'The gap is below a tenth of the diameter: tests report thrust that fluctuates more and more noise; mean thrust changes little.',
+      },
+    ];
   }
   return [];
 }

@@ -25,8 +25,16 @@ export interface PropellerConstants {
 }
 
 function requireCoefficients({ thrustCoefficient, powerCoefficient }: PropellerCoefficients): void {
-  requireBetween(thrustCoefficient, 1e-4, 10, { parameter: 'thrustCoefficient', quantity: 'thrust coefficient', kind: 'ratio' });
-  requireBetween(powerCoefficient, 1e-4, 10, { parameter: 'powerCoefficient', quantity: 'power coefficient', kind: 'ratio' });
+  requireBetween(thrustCoefficient, 1e-4, 10, {
+    parameter: 'thrustCoefficient',
+    quantity: 'thrust coefficient',
+    kind: 'ratio',
+  });
+  requireBetween(powerCoefficient, 1e-4, 10, {
+    parameter: 'powerCoefficient',
+    quantity: 'power coefficient',
+    kind: 'ratio',
+  });
 }
 
 /**
@@ -95,7 +103,13 @@ export function thrustAndPower(propeller: StaticPropeller, turns: number): { thr
  * @throws InputError when a number is out of range
  * @source fox-fluid-mechanics, Example 10.14
  */
-export function propellerForThrust(need: { thrust: number; speed: number; advanceRatio: number; thrustCoefficient: number; density: number }): {
+export function propellerForThrust(need: {
+  thrust: number;
+  speed: number;
+  advanceRatio: number;
+  thrustCoefficient: number;
+  density: number;
+}): {
   diameter: number;
   turns: number;
 } {

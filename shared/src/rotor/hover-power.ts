@@ -49,7 +49,12 @@ export function hoverPower({ thrust, diameter, density, figureOfMerit }: HoverRo
     power: idealPower / figureOfMerit,
     warnings:
       figureOfMerit > 0.8
-        ? [{ code: 'figure-of-merit-high', message: 'No small propeller reaches this figure of merit: measured ones lie near 0.4 to 0.55.' }]
+        ? [
+            {
+              code: 'figure-of-merit-high',
+              message: 'No small propeller reaches this figure of merit: measured ones lie near 0.4 to 0.55.',
+            },
+          ]
         : [],
   };
 }

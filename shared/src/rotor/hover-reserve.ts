@@ -36,11 +36,22 @@ export interface HoverReserve {
 export function hoverReserve({ mass, rotors, fullThrust }: HoverReserveInput): HoverReserve {
   requireMass(mass, 'mass', 'all-up mass');
   requireBetween(rotors, 1, 64, { parameter: 'rotors', quantity: 'number of rotors', kind: 'count' });
-  requireBetween(fullThrust, 1e-4, 1e6, { parameter: 'fullThrust', quantity: 'full thrust of one motor', kind: 'force' });
+  requireBetween(fullThrust, 1e-4, 1e6, {
+    parameter: 'fullThrust',
+    quantity: 'full thrust of one motor',
+    kind: 'force',
+  });
   const weight = mass * STANDARD_GRAVITY;
   const thrustToWeight = (rotors * fullThrust) / weight;
   if (thrustToWeight <= 1) {
-    throw new InputError({ parameter: 'fullThrust', quantity: 'full thrust of one motor', value: fullThrust, rule: 'must lift its share of the weight', limit: weight / rotors, kind: 'force' });
+    throw new InputError({
+      parameter: 'fullThrust',
+      quantity: 'full thrust of one motor',
+      value: fullThrust,
+      rule: 'must lift its share of the weight',
+      limit: weight / rotors,
+      kind: 'force',
+    });
   }
   return {
     hoverThrust: weight / rotors,
@@ -49,7 +60,12 @@ export function hoverReserve({ mass, rotors, fullThrust }: HoverReserveInput): H
     speedShare: Math.sqrt(1 / thrustToWeight),
     warnings:
       thrustToWeight < 2
-        ? [{ code: 'thrust-reserve-small', message: 'Less than twice the weight in thrust: little is left to steer with.' }]
+        ? [
+            {
+              code: 'thrust-reserve-small',
+              message: 'Less than twice the weight in thrust: little is left to steer with.',
+            },
+          ]
         : [],
   };
 }

@@ -1,4 +1,11 @@
-import { hoverPower, hoverReserve, STANDARD_AIR, standardAtmosphere, type HoverPower, type HoverReserve } from '@frameworthy/shared/rotor';
+import {
+  hoverPower,
+  hoverReserve,
+  STANDARD_AIR,
+  standardAtmosphere,
+  type HoverPower,
+  type HoverReserve,
+} from '@frameworthy/shared/rotor';
 import type { Values } from '~/island/declaration.ts';
 import type { inputs } from './inputs.ts';
 
@@ -23,8 +30,17 @@ export function compute(values: HoverValues): HoverResult {
   const { density } = standardAtmosphere(values.altitude);
   const at = (mass: number): HoverState => {
     // The same top speed of rotation in thinner air gives less thrust, in proportion.
-    const reserve = hoverReserve({ mass, rotors: values.rotors, fullThrust: (values.fullThrust * density) / SEA_LEVEL });
-    const rotor = hoverPower({ thrust: reserve.hoverThrust, diameter: values.propellerDiameter, density, figureOfMerit: values.figureOfMerit });
+    const reserve = hoverReserve({
+      mass,
+      rotors: values.rotors,
+      fullThrust: (values.fullThrust * density) / SEA_LEVEL,
+    });
+    const rotor = hoverPower({
+      thrust: reserve.hoverThrust,
+      diameter: values.propellerDiameter,
+      density,
+      figureOfMerit: values.figureOfMerit,
+    });
     return { reserve, rotor, batteryPower: (values.rotors * rotor.power) / values.driveEfficiency };
   };
   return { ...at(values.mass), airDensity: density, heavier: at(values.mass + values.addedMass) };

@@ -3,7 +3,8 @@ import { CentreLine, DimensionLine, Drawing, ForceArrow, Label, Outline } from '
 import type { HoverResult, HoverValues } from './compute.ts';
 
 /** Radius of the stream tube at a height over the disc: the air on the axis of a vortex tube speeds up this way. */
-const tubeRadius = (radius: number, height: number): number => radius / Math.sqrt(1 - height / Math.hypot(height, radius));
+const tubeRadius = (radius: number, height: number): number =>
+  radius / Math.sqrt(1 - height / Math.hypot(height, radius));
 
 /** One rotor from the side: the air it draws in and the wake that contracts below it. Widths to scale. */
 export function HoverFigure({ values, result, show }: FigureProps<HoverValues, HoverResult>) {
@@ -27,12 +28,39 @@ export function HoverFigure({ values, result, show }: FigureProps<HoverValues, H
       <Outline points={side(1)} open line="thin" />
       <Outline points={side(-1)} open line="thin" />
       <Outline rect={{ x: -radius, y: -radius * 0.02, width: 2 * radius, height: radius * 0.04 }} fill="shade" />
-      <ForceArrow at={{ x: 0, y: 0 }} direction={{ x: 0, y: 1 }} length={54} label={show(reserve.hoverThrust, 'force')} />
+      <ForceArrow
+        at={{ x: 0, y: 0 }}
+        direction={{ x: 0, y: 1 }}
+        length={54}
+        label={show(reserve.hoverThrust, 'force')}
+      />
       <ForceArrow at={{ x: radius * 0.5, y: -radius * 0.1 }} direction={{ x: 0, y: -1 }} length={24} tone="quiet" />
-      <ForceArrow at={{ x: wake * 0.5, y: below + radius * 0.85 }} direction={{ x: 0, y: -1 }} length={48} tone="quiet" />
-      <Label at={{ x: radius, y: 0 }} dx={10} dy={-14} text={`air ${show(rotor.inducedSpeed, 'speed')}`} align="start" />
-      <Label at={{ x: wake, y: below + radius * 0.5 }} dx={10} dy={0} text={`${show(2 * rotor.inducedSpeed, 'speed')}`} align="start" />
-      <DimensionLine from={{ x: -radius, y: 0 }} to={{ x: radius, y: 0 }} offset={-26} label={show(values.propellerDiameter, 'length')} />
+      <ForceArrow
+        at={{ x: wake * 0.5, y: below + radius * 0.85 }}
+        direction={{ x: 0, y: -1 }}
+        length={48}
+        tone="quiet"
+      />
+      <Label
+        at={{ x: radius, y: 0 }}
+        dx={10}
+        dy={-14}
+        text={`air ${show(rotor.inducedSpeed, 'speed')}`}
+        align="start"
+      />
+      <Label
+        at={{ x: wake, y: below + radius * 0.5 }}
+        dx={10}
+        dy={0}
+        text={`${show(2 * rotor.inducedSpeed, 'speed')}`}
+        align="start"
+      />
+      <DimensionLine
+        from={{ x: -radius, y: 0 }}
+        to={{ x: radius, y: 0 }}
+        offset={-26}
+        label={show(values.propellerDiameter, 'length')}
+      />
     </Drawing>
   );
 }

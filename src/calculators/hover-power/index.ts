@@ -19,10 +19,14 @@ export default defineCalculator({
     {
       id: 'power-over-diameter',
       title: 'Hover power against propeller diameter',
-      caption: 'At equal mass, power falls in proportion as the propeller grows. The arms that carry it are not free: see the layout.',
+      caption:
+        'At equal mass, power falls in proportion as the propeller grows. The arms that carry it are not free: see the layout.',
       x: { label: 'Propeller diameter', quantity: 'length' },
       y: { label: 'Battery power', quantity: 'power' },
-      data: (values, _, calculate) => sweep(values, calculate, { input: 'propellerDiameter', from: 0.06, to: 0.4 }, [{ label: 'hover', of: ({ batteryPower }) => batteryPower, role: 'main' }]),
+      data: (values, _, calculate) =>
+        sweep(values, calculate, { input: 'propellerDiameter', from: 0.06, to: 0.4 }, [
+          { label: 'hover', of: ({ batteryPower }) => batteryPower, role: 'main' },
+        ]),
     },
     {
       id: 'power-over-mass',
@@ -30,7 +34,10 @@ export default defineCalculator({
       caption: 'Steeper than in proportion: mass to the power 3/2.',
       x: { label: 'All-up mass', quantity: 'mass' },
       y: { label: 'Battery power', quantity: 'power' },
-      data: (values, _, calculate) => sweep(values, calculate, { input: 'mass', from: 0.5 * values.mass, to: 1.5 * values.mass }, [{ label: 'hover', of: ({ batteryPower }) => batteryPower, role: 'main' }]),
+      data: (values, _, calculate) =>
+        sweep(values, calculate, { input: 'mass', from: 0.5 * values.mass, to: 1.5 * values.mass }, [
+          { label: 'hover', of: ({ batteryPower }) => batteryPower, role: 'main' },
+        ]),
     },
   ],
   Figure: HoverFigure,

@@ -1,4 +1,12 @@
-import { armFreeLength, bodyClearance, motorLayout, taperedOutline, type BodyClearance, type MotorLayout, type PlanPoint } from '@frameworthy/shared/layout';
+import {
+  armFreeLength,
+  bodyClearance,
+  motorLayout,
+  taperedOutline,
+  type BodyClearance,
+  type MotorLayout,
+  type PlanPoint,
+} from '@frameworthy/shared/layout';
 import type { Values } from '~/island/declaration.ts';
 import type { inputs } from './inputs.ts';
 

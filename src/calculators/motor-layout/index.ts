@@ -14,7 +14,9 @@ export default defineCalculator({
   warnings: ({ layout, body }) => [...layout.warnings, ...body.warnings],
   says: ({ layout, freeLength, body }, values, show) =>
     `With ${show(values.tipGap, 'length')} between the tips the wheelbase is ${show(layout.wheelbase, 'length')} and each arm stands ${show(freeLength, 'length')} free. ${
-      body.clearance < 0 ? `A propeller reaches ${show(-body.clearance, 'length', 2)} over the body.` : `The body stays ${show(body.clearance, 'length', 2)} clear of the propellers.`
+      body.clearance < 0
+        ? `A propeller reaches ${show(-body.clearance, 'length', 2)} over the body.`
+        : `The body stays ${show(body.clearance, 'length', 2)} clear of the propellers.`
     }`,
   steps,
   plots: [
@@ -25,10 +27,15 @@ export default defineCalculator({
       x: { label: 'Tip gap', quantity: 'length' },
       y: { label: 'Length', quantity: 'length' },
       data: (values, _, calculate) =>
-        sweep(values, calculate, { input: 'tipGap', from: Math.min(0, values.tipGap), to: Math.max(values.propellerDiameter, values.tipGap) }, [
-          { label: 'wheelbase', of: ({ layout }) => layout.wheelbase, role: 'main' },
-          { label: 'free length of an arm', of: ({ freeLength }) => freeLength, role: 'second' },
-        ]),
+        sweep(
+          values,
+          calculate,
+          { input: 'tipGap', from: Math.min(0, values.tipGap), to: Math.max(values.propellerDiameter, values.tipGap) },
+          [
+            { label: 'wheelbase', of: ({ layout }) => layout.wheelbase, role: 'main' },
+            { label: 'free length of an arm', of: ({ freeLength }) => freeLength, role: 'second' },
+          ],
+        ),
     },
     {
       id: 'room-over-gap',
@@ -37,15 +44,26 @@ export default defineCalculator({
       x: { label: 'Tip gap', quantity: 'length' },
       y: { label: 'Room from body to propellers', quantity: 'length' },
       data: (values, _, calculate) => {
-        const room = sweep(values, calculate, { input: 'tipGap', from: Math.min(0, values.tipGap), to: Math.max(values.propellerDiameter / 2, values.tipGap) }, [
-          { label: 'room', of: ({ body }) => body.clearance, role: 'main' },
-        ]);
-        return { ...room, series: [...room.series, { label: 'touching', role: 'limit' as const, y: room.x.map(() => 0) }] };
+        const room = sweep(
+          values,
+          calculate,
+          {
+            input: 'tipGap',
+            from: Math.min(0, values.tipGap),
+            to: Math.max(values.propellerDiameter / 2, values.tipGap),
+          },
+          [{ label: 'room', of: ({ body }) => body.clearance, role: 'main' }],
+        );
+        return {
+          ...room,
+          series: [...room.series, { label: 'touching', role: 'limit' as const, y: room.x.map(() => 0) }],
+        };
       },
     },
   ],
   Figure: MotorLayoutFigure,
-  figureCaption: 'Plan from above, to scale: tip circles, arms from outer root screw to motor, body, gaps and wheelbase.',
+  figureCaption:
+    'Plan from above, to scale: tip circles, arms from outer root screw to motor, body, gaps and wheelbase.',
   assumptions: [
     'Four equal propellers, the layout mirrored left to right and front to rear.',
     'Straight arms that point to the middle of the motors.',

@@ -19,7 +19,8 @@ export default defineCalculator({
     {
       id: 'preload-over-torque',
       title: 'Preload against torque',
-      caption: 'Three lines for one torque: friction decides which it is. Where the highest meets a limit, something gives.',
+      caption:
+        'Three lines for one torque: friction decides which it is. Where the highest meets a limit, something gives.',
       x: { label: 'Torque', quantity: 'moment' },
       y: { label: 'Preload', quantity: 'force' },
       data: (values, result, calculate) =>
@@ -33,7 +34,8 @@ export default defineCalculator({
     {
       id: 'strip-over-engagement',
       title: 'Stripping against engagement',
-      caption: 'Where the thread meets the proof load of the screw, more thread adds nothing to the torque it can take.',
+      caption:
+        'Where the thread meets the proof load of the screw, more thread adds nothing to the torque it can take.',
       x: { label: 'Thread engaged', quantity: 'length' },
       y: { label: 'Force', quantity: 'force' },
       data: (values, _, calculate) =>
@@ -53,6 +55,26 @@ export default defineCalculator({
     'The share of 65 % is published for the screw; that thread and plate get the same share is our choice.',
     'Heat, creep of the resin and repeated tightening lower the preload later; nothing here counts that.',
   ],
-  sources: ['chambers-1995-tm106943', 'speck-2015-fastening', 'iso-2013-898', 'iso-2009-3506', 'titanium-data-sheet', 'aluminum-association-7075', 'fed-h28-2', 'iso-1998-965', 'iso-1979-273', 'iso-2004-4762', 'iso-2011-7380', 'iso-2000-7089', 'common-practice'],
-  formulas: ['fastener/tightening-limit.ts', 'fastener/thread-shear.ts', 'fastener/head-bearing.ts', 'joint/preload.ts', 'joint/screw-use.ts'],
+  sources: [
+    'chambers-1995-tm106943',
+    'speck-2015-fastening',
+    'iso-2013-898',
+    'iso-2009-3506',
+    'titanium-data-sheet',
+    'aluminum-association-7075',
+    'fed-h28-2',
+    'iso-1998-965',
+    'iso-1979-273',
+    'iso-2004-4762',
+    'iso-2011-7380',
+    'iso-2000-7089',
+    'common-practice',
+  ],
+  formulas: [
+    'fastener/tightening-limit.ts',
+    'fastener/thread-shear.ts',
+    'fastener/head-bearing.ts',
+    'joint/preload.ts',
+    'joint/screw-use.ts',
+  ],
 });
