@@ -16,7 +16,7 @@ function Slider({ label, value, range, text, onChange }: SliderProps) {
   return (
     <label class="pull-slider">
       <span>
-        {label} <output>{text}</output>
+        {label} <b>{text}</b>
       </span>
       <input
         type="range"
@@ -50,8 +50,8 @@ export default function ArmRoot() {
       </div>
       <figcaption aria-live="polite">
         The outer hole presses on the tube with <strong>{force(outer)}</strong>, the inner one with{' '}
-        <strong>{force(inner)}</strong>. Move the screws apart and both fall, at almost no mass. Why, and what the holes
-        bear: <a href="/arms/arm-joints.html">Arm joints</a>. Estimates; statics only.
+        <strong>{force(inner)}</strong>. Move the screws apart and both fall, at almost no mass. An estimate; statics
+        only.
       </figcaption>
     </figure>
   );
