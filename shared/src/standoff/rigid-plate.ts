@@ -3,6 +3,7 @@ import type { Vector } from '../mass/index.ts';
 import { requirePosition, type Column } from './column.ts';
 import { columnForces, scaledForces, type ColumnForces } from './column-forces.ts';
 import { columnHeadStiffness } from './head-stiffness.ts';
+import { plateStiffness } from './plate-stiffness.ts';
 import { solveSymmetric } from './solve.ts';
 import { add, cross, requireForce, requirePoint, times } from './vector.ts';
 
@@ -27,15 +28,6 @@ export interface PlateOnColumns extends PlateMovement {
   columns: readonly ColumnForces[];
 }
 
-/** Side movement and tilt in the two upright planes, then movement along the column, from the plate's six movements. */
-const kinematics = (x: number, y: number): number[][] => [
-  [1, 0, 0, 0, 0, -y],
-  [0, 0, 0, 0, 1, 0],
-  [0, 1, 0, 0, 0, x],
-  [0, 0, 0, -1, 0, 0],
-  [0, 0, 1, y, -x, 0],
-];
-
 /**
  * Rigid top plate on any number of standoffs at any place: six equations for its movement, then what each standoff
  * carries.
@@ -46,7 +38,7 @@ const kinematics = (x: number, y: number): number[][] => [
  * one screw holds it
  * @throws InputError when a number is out of range, or the columns leave the plate free to move
  * @derivation B_i takes the plate's movement to the head of column i by u + θ × r; the column's head stiffness k_i is
- * in columnHeadStiffness; equal virtual work assembles them. Solved about the centroid of the columns
+ * in columnHeadStiffness; equal virtual work assembles them (see plateStiffness). Solved about the centroid
  */
 export function plateOnColumns({ columns, force, at }: LoadedPlate): PlateOnColumns {
   requireColumns(columns);
@@ -57,19 +49,7 @@ export function plateOnColumns({ columns, force, at }: LoadedPlate): PlateOnColu
     y: columns.reduce((sum, { y }) => sum + y, 0) / columns.length,
     z: 0,
   };
-  const stiffness = Array.from({ length: 6 }, () => new Array<number>(6).fill(0));
-  for (const column of columns) {
-    const { sway, coupling, tilt, axial } = columnHeadStiffness(column);
-    const own = [[sway, coupling], [coupling, tilt], [sway, coupling], [coupling, tilt], [axial]];
-    const b = kinematics(column.x - centre.x, column.y - centre.y);
-    // The pairs (0, 1) and (2, 3) couple within themselves.
-    own.forEach((row, r) =>
-      row.forEach((k, c) => {
-        const other = b[r === 4 ? 4 : 2 * Math.floor(r / 2) + c]!;
-        for (let i = 0; i < 6; i++) for (let j = 0; j < 6; j++) stiffness[i]![j]! += b[r]![i]! * k * other[j]!;
-      }),
-    );
-  }
+  const stiffness = plateStiffness(columns.map((column) => ({ ...columnHeadStiffness(column), x: column.x - centre.x, y: column.y - centre.y })));
   const moment = cross({ x: at.x - centre.x, y: at.y - centre.y, z: at.z }, force);
   const solution = solveSymmetric(stiffness, [force.x, force.y, force.z, moment.x, moment.y, moment.z]);
   if (!solution?.every(Number.isFinite)) {
