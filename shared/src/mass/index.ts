@@ -20,6 +20,6 @@ export { fourMotors, thrustMoment, type Motor, type Reaction } from './motor.ts'
 export { hoverSplit, type HoverSplit } from './hover-split.ts';
 export { craftParts, type Craft } from './craft.ts';
 export { placedBattery, type Battery, type Lie, type Side } from './battery.ts';
-export { comparePlacements, placement, type Placement, type PlacementInput } from './placement.ts';
+export { comparePlacements, placement, type Comparison, type Placement, type PlacementInput } from './placement.ts';
 export { costOfGrams, type AddedGrams, type Cost } from './added-grams.ts';
 export type { Vector } from './vector.ts';

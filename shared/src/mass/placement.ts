@@ -40,23 +40,23 @@ export interface PlacementInput {
  * @derivation puts together `massProperties`, `agility` and `hoverSplit`
  */
 export function placement({ craft, battery, fullThrust, torquePerThrust }: PlacementInput): Placement {
-  return placeOn(bare(craft), { craft, battery, fullThrust, torquePerThrust });
+  return placeOn(withoutBattery(craft), { craft, battery, fullThrust, torquePerThrust });
 }
 
 interface Bare {
-  frame: Placed;
+  frame: MassProperties;
   motors: readonly Motor[];
 }
 
-/** The craft without its battery as one body: put together once for all places that are compared. */
-function bare(craft: Craft): Bare {
+/** The craft without its battery, put together once for all places that are compared. */
+function withoutBattery(craft: Craft): Bare {
   const { parts, motors } = craftParts(craft);
-  const { mass, centre, inertia } = massProperties(parts);
-  return { frame: { body: { mass, inertia }, position: centre }, motors };
+  return { frame: massProperties(parts), motors };
 }
 
 function placeOn({ frame, motors }: Bare, { craft, battery, fullThrust, torquePerThrust }: PlacementInput): Placement {
-  const properties = massProperties([frame, placedBattery(battery, craft)]);
+  const asOne: Placed = { body: frame, position: frame.centre };
+  const properties = massProperties([asOne, placedBattery(battery, craft)]);
   const hover = hoverSplit({ motors, mass: properties.mass, centre: properties.centre, fullThrust });
   return {
     properties,
@@ -70,26 +70,29 @@ function placeOn({ frame, motors }: Bare, { craft, battery, fullThrust, torquePe
   };
 }
 
+export interface Comparison extends Bare {
+  chosen: Placement;
+  turned: Placement;
+  otherSide: Placement;
+}
+
 /**
  * The chosen place beside its two neighbours: the pack turned a quarter, and the pack on the other side of the body.
  * @param input - as for `placement`
- * @returns chosen, turned and other side, all else alike
+ * @returns chosen, turned and other side, all else alike; the craft without its battery; its motors
  * @validity as for `placement`
  * @throws InputError when a value is out of range
  * @derivation three times `placement`, the frame put together once
  */
-export function comparePlacements(input: PlacementInput): {
-  chosen: Placement;
-  turned: Placement;
-  otherSide: Placement;
-} {
+export function comparePlacements(input: PlacementInput): Comparison {
   const { battery, craft } = input;
-  const frame = bare(craft);
+  const bare = withoutBattery(craft);
   const turned: Battery = { ...battery, lie: battery.lie === 'lengthwise' ? 'crosswise' : 'lengthwise' };
   const otherSide: Battery = { ...battery, side: battery.side === 'above' ? 'below' : 'above' };
   return {
-    chosen: placeOn(frame, input),
-    turned: placeOn(frame, { ...input, battery: turned }),
-    otherSide: placeOn(frame, { ...input, battery: otherSide }),
+    ...bare,
+    chosen: placeOn(bare, input),
+    turned: placeOn(bare, { ...input, battery: turned }),
+    otherSide: placeOn(bare, { ...input, battery: otherSide }),
   };
 }
