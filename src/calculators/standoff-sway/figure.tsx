@@ -32,10 +32,10 @@ function SideView({ values, result, show }: Props) {
   return (
     <Drawing
       title="The body from the side"
-      description={`Standoffs ${show(length, 'length')} long, front and rear pair ${show(foreAft, 'length')} apart; the top plate moves ${show(result.movement, 'length', 2)} at the electronics, drawn ${factor} times.`}
+      description={`Standoffs ${show(length, 'length')} long, front and rear pair ${show(foreAft, 'length')} apart; the top plate springs by ${show(result.elastic, 'length', 2)} at the electronics, drawn ${factor} times.`}
       bounds={{ left: -end, right: end + 0.006, bottom: -bottomPlate, top: length + topPlate + Math.max(hitHeight, 0) }}
       height={230}
-      margin={{ left: 62, right: 62, top: 34, bottom: 46 }}
+      margin={{ left: 62, right: 62, top: 26, bottom: 54 }}
       show={show}
     >
       {xs.flatMap((x) => [-1, 1].map((side) => <HiddenLine key={`rest ${x} ${side}`} points={[{ x: x + (side * outerDiameter) / 2, y: 0 }, { x: x + (side * outerDiameter) / 2, y: length }]} open tone="quiet" />))}
@@ -49,7 +49,7 @@ function SideView({ values, result, show }: Props) {
       <Line from={head(end)} to={head(end, hitHeight)} tone="accent" />
       <DimensionLine from={{ x: -end, y: 0 }} to={{ x: -end, y: length }} offset={30} label={show(length, 'length')} />
       <DimensionLine from={{ x: -foreAft / 2, y: -bottomPlate }} to={{ x: foreAft / 2, y: -bottomPlate }} offset={-22} label={show(foreAft, 'length')} />
-      <Label at={{ x: 0, y: length + topPlate }} dy={20} text={factor === 1 ? 'movement to scale' : `movement drawn ${factor} times`} tone="quiet" />
+      <Label at={{ x: 0, y: -bottomPlate }} dy={-38} text={factor === 1 ? 'elastic movement to scale' : `elastic movement drawn ${factor} times`} tone="quiet" />
     </Drawing>
   );
 }

@@ -34,7 +34,7 @@ export const outputs: readonly SwayOutput[] = [
     verdict: (r, { gap }) => r.movement >= gap ? { level: 'bad', text: 'more than the gap: it touches' } : MEASURED_OVER_LINEAR * r.movement >= gap ? { level: 'marginal', text: 'inside the gap by less than the band' } : { level: 'good', text: 'inside the gap' },
   },
   { key: 'firstSpeedLow', label: 'The same, at the upper end of the band', quantity: 'speed', digits: 2, meaning: 'If the peak is 1.5 times the linear one, as measured drops were.', value: (r) => r.first.speed / MEASURED_OVER_LINEAR, group: 'Hit' },
-  { key: 'peakForce', label: 'Peak force', symbol: 'F', quantity: 'force', meaning: 'Lower end of the band: everything linear.', value: (r) => r.peakForce, group: 'Hit' },
+  { key: 'peakForce', label: 'Peak force', symbol: 'F', quantity: 'force', meaning: 'Lower end of the band, as if nothing yielded. A body that folds is pushed with little more than its folding force.', value: (r) => r.peakForce, group: 'Hit' },
   { key: 'peakForceHigh', label: 'Upper end of the band', quantity: 'force', meaning: 'Measured peaks of small frames lie about here.', value: (r) => r.band.high, group: 'Hit' },
   { key: 'effectiveMass', label: 'Mass behind the blow', symbol: 'm_{\\mathrm{eff}}', quantity: 'mass', meaning: 'Less than the all-up mass where the blow also turns the frame.', value: (r) => r.effectiveMass, group: 'Hit' },
   { key: 'frameStiffness', label: 'Stiffness of the standoffs', symbol: 'k_s', quantity: 'stiffness', meaning: 'Force over movement where the nose is hit, contact left out.', value: (r) => r.frameStiffness, group: 'Hit' },
