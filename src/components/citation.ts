@@ -5,10 +5,14 @@ export function citation(id: SourceId): string {
   const source: Source = sources[id];
   if (source.type === 'practice') return 'common practice, no source';
   if (source.type === 'own') return 'own derivation';
-  const names = source.authors?.split(',').map((name) => name.trim().split(' ').at(-1) ?? name);
-  const who = names ? (names.length > 2 ? `${names[0]} et al.` : names.join(' and ')) : source.title;
+  const [people, others] = source.authors?.replace(/, after .*$/, '').split(/ (et al\.|and others)$/) ?? [];
+  const names = people?.split(/, | and /).map(familyName);
+  const who = names ? (names.length > 2 || others ? `${names[0]} et al.` : names.join(' and ')) : source.title;
   return source.year ? `${who} ${source.year}` : who;
 }
+
+/** `R. de Azambuja` is cited as de Azambuja: what follows the initials. */
+const familyName = (name: string) => name.trim().replace(/^(?:\p{Lu}\.[\s-]*)+/u, '');
 
 /** Full form for lists, without the title's markup. */
 export function reference(id: SourceId): { before: string; title: string; after: string } {
