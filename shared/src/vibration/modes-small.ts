@@ -3,12 +3,12 @@ export function symmetricEigen(matrix: readonly (readonly number[])[]): { values
   const n = matrix.length;
   const a = matrix.map((row) => [...row]);
   const v = a.map((_, i) => a.map((__, j) => (i === j ? 1 : 0)));
-  for (let round = 0; round < 60; round++) {
+  for (let round = 0; round < 20; round++) {
     let off = 0;
     for (let p = 0; p < n; p++) {
       for (let q = p + 1; q < n; q++) {
         const apq = a[p]![q]!;
-        if (Math.abs(apq) <= 1e-17 * Math.sqrt(Math.abs(a[p]![p]! * a[q]![q]!))) continue;
+        if (Math.abs(apq) <= 1e-15 * Math.sqrt(Math.abs(a[p]![p]! * a[q]![q]!))) continue;
         off++;
         const theta = (a[q]![q]! - a[p]![p]!) / (2 * apq);
         const t = (theta >= 0 ? 1 : -1) / (Math.abs(theta) + Math.hypot(theta, 1));

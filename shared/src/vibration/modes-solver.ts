@@ -9,8 +9,8 @@ export interface Eigenpair {
 
 /** More vectors than asked for, so that the last one wanted converges as fast as the first. */
 const SPARE = 3;
-const SETTLED = 1e-14;
-const MOST_ROUNDS = 100;
+const SETTLED = 1e-13;
+const MOST_ROUNDS = 60;
 
 const dot = (x: Float64Array, y: Float64Array): number => {
   let sum = 0;
@@ -35,41 +35,51 @@ export function lowestModes(stiffness: Banded, mass: Banded, count: number): Eig
   const vectors = Math.min(size, count + SPARE);
   // Any start that is not blind to a mode will do; the same one each time.
   let basis: Float64Array[] = Array.from({ length: vectors }, (_, j) => Float64Array.from({ length: size }, (__, i) => Math.sin((j + 1.37) * (i + 1.61) ** 1.1)));
+  basis = orthonormal(basis, mass);
   let values: number[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
-    basis = orthonormal(
-      basis.map((x) => solve(held, timesVector(mass, x))),
-      mass,
-    );
-    const stiff = basis.map((x) => timesVector(stiffness, x));
-    const small = symmetricEigen(basis.map((x, i) => basis.map((y, j) => (i <= j ? dot(x, stiff[j]!) : dot(y, stiff[i]!)))));
-    basis = small.vectors.map((weights) => combine(basis, weights));
+    const moving = basis.map((x) => timesVector(mass, x));
+    const next = moving.map((x) => solve(held, x));
+    // The flexibility in this basis: its largest values are 1/ω², good to the last digits, as those of K itself are not.
+    const small = symmetricEigen(moving.map((x, i) => moving.map((y, j) => (i <= j ? dot(x, next[j]!) : dot(y, next[i]!)))));
+    basis = orthonormal(small.vectors.reverse().map((weights) => combine(next, weights)), mass);
     const last = values;
-    values = small.values.slice(0, count);
+    values = small.values.reverse().slice(0, count).map((value) => 1 / value);
     if (last.length > 0 && values.every((value, i) => Math.abs(value - last[i]!) <= SETTLED * value)) break;
   }
   return values.map((value, i) => ({ value, vector: basis[i]! }));
 }
 
-const combine = (basis: readonly Float64Array[], weights: readonly number[]): Float64Array =>
-  Float64Array.from(basis[0]!, (_, i) => basis.reduce((sum, x, k) => sum + x[i]! * weights[k]!, 0));
+function combine(basis: readonly Float64Array[], weights: readonly number[]): Float64Array {
+  const sum = new Float64Array(basis[0]!.length);
+  basis.forEach((x, k) => {
+    const weight = weights[k]!;
+    for (let i = 0; i < sum.length; i++) sum[i]! += weight * x[i]!;
+  });
+  return sum;
+}
 
 /** Gram-Schmidt in the measure of M, twice, because once loses digits when vectors are nearly alike. */
 function orthonormal(vectors: readonly Float64Array[], mass: Banded): Float64Array[] {
   const done: { x: Float64Array; mx: Float64Array }[] = [];
   for (const vector of vectors) {
-    let x = vector;
+    const x = vector;
     for (let pass = 0; pass < 2; pass++) {
-      const size = Math.sqrt(dot(x, timesVector(mass, x)));
-      x = x.map((entry) => entry / size);
+      scale(x, 1 / Math.sqrt(dot(x, timesVector(mass, x))));
       for (const other of done) {
         const share = dot(x, other.mx);
-        x = x.map((entry, i) => entry - share * other.x[i]!);
+        for (let i = 0; i < x.length; i++) x[i]! -= share * other.x[i]!;
       }
     }
     const mx = timesVector(mass, x);
-    const size = Math.sqrt(dot(x, mx));
-    done.push({ x: x.map((entry) => entry / size), mx: mx.map((entry) => entry / size) });
+    const size = 1 / Math.sqrt(dot(x, mx));
+    scale(x, size);
+    scale(mx, size);
+    done.push({ x, mx });
   }
   return done.map(({ x }) => x);
+}
+
+function scale(x: Float64Array, by: number): void {
+  for (let i = 0; i < x.length; i++) x[i]! *= by;
 }
