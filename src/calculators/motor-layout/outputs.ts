@@ -2,9 +2,13 @@ import type { Output, Step, Verdict } from '~/island/declaration.ts';
 import { CLOSE_GAP } from '@frameworthy/shared/layout';
 import type { LayoutResult, LayoutValues } from './compute.ts';
 
+/** Gap over diameter: spacing of four radii, the widest of lei-2020-micro. */
+const WIDEST_TESTED = 1;
+
 function gapVerdict(share: number): Verdict {
   if (share <= 0) return { level: 'bad', text: 'the circles overlap: different heights or other arms' };
   if (share < CLOSE_GAP) return { level: 'marginal', text: 'close: expect unsteady thrust and more noise' };
+  if (share > WIDEST_TESTED) return { level: 'marginal', text: 'wider than what was tested: you pay in arm' };
   return { level: 'good', text: 'within the spacings that were tested' };
 }
 
