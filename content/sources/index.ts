@@ -11,7 +11,18 @@ import { vibration } from './vibration.ts';
 import type { Source } from './source.ts';
 
 /** The bibliography. A key is author-year-word; a wrong key is a compile error. */
-export const sources = { ...mechanics, ...joints, ...bonds, ...standoffs, ...mass, ...rotor, ...fasteners, ...trade, ...laminates, ...vibration } as const satisfies Record<string, Source>;
+export const sources = {
+  ...mechanics,
+  ...joints,
+  ...bonds,
+  ...standoffs,
+  ...mass,
+  ...rotor,
+  ...fasteners,
+  ...trade,
+  ...laminates,
+  ...vibration,
+} as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
 export type { Source };

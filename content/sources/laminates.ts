@@ -46,7 +46,8 @@ export const laminates = {
   },
   'soden-1998-lamina': {
     type: 'paper',
-    title: 'Lamina Properties, Lay-up Configurations and Loading Conditions for a Range of Fibre-Reinforced Composite Laminates',
+    title:
+      'Lamina Properties, Lay-up Configurations and Loading Conditions for a Range of Fibre-Reinforced Composite Laminates',
     authors: 'P. D. Soden, M. J. Hinton, A. S. Kaddour',
     year: 1998,
     published: 'Composites Science and Technology 58, pp. 1011-1022',

@@ -38,9 +38,25 @@ const near = (value: number, expected: number, relative: number, absolute = 0): 
   expect(Math.abs(value - expected)).toBeLessThanOrEqual(relative * Math.abs(expected) + absolute);
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
-const strengths = fc.record({ alongTension: between(3e8, 2e9), alongCompression: between(3e8, 2e9), acrossTension: between(2e7, 8e7), acrossCompression: between(1e8, 3e8), shear: between(4e7, 1e8) });
-const material: fc.Arbitrary<PlyMaterial> = fc.record({ modulusAlong: between(3e10, 3e11), modulusAcross: between(5e9, 2e10), shearModulus: between(2e9, 1e10), poissonRatio: between(0.01, 0.4), strengths });
-const ply: fc.Arbitrary<Ply> = fc.record({ material, angle: between(-Math.PI, Math.PI), thickness: between(5e-5, 5e-4) });
+const strengths = fc.record({
+  alongTension: between(3e8, 2e9),
+  alongCompression: between(3e8, 2e9),
+  acrossTension: between(2e7, 8e7),
+  acrossCompression: between(1e8, 3e8),
+  shear: between(4e7, 1e8),
+});
+const material: fc.Arbitrary<PlyMaterial> = fc.record({
+  modulusAlong: between(3e10, 3e11),
+  modulusAcross: between(5e9, 2e10),
+  shearModulus: between(2e9, 1e10),
+  poissonRatio: between(0.01, 0.4),
+  strengths,
+});
+const ply: fc.Arbitrary<Ply> = fc.record({
+  material,
+  angle: between(-Math.PI, Math.PI),
+  thickness: between(5e-5, 5e-4),
+});
 const stack = fc.array(ply, { minLength: 1, maxLength: 8 });
 const symmetric = fc.array(ply, { minLength: 1, maxLength: 5 }).map((half) => [...half, ...[...half].reverse()]);
 const load = between(-1e5, 1e5);
@@ -56,9 +72,17 @@ describe('stiffness of a stack', () => {
         // In units of h, or the library loses digits between N/m and N·m.
         const block = (i: number, j: number): number => {
           const [r, c] = [(i % 3) as 0 | 1 | 2, (j % 3) as 0 | 1 | 2];
-          return i < 3 ? (j < 3 ? stiffness.a[r][c] : stiffness.b[r][c] / h) : j < 3 ? stiffness.b[r][c] / h : stiffness.d[r][c] / h ** 2;
+          return i < 3
+            ? j < 3
+              ? stiffness.a[r][c]
+              : stiffness.b[r][c] / h
+            : j < 3
+              ? stiffness.b[r][c] / h
+              : stiffness.d[r][c] / h ** 2;
         };
-        const reference = inverse(new Matrix([0, 1, 2, 3, 4, 5].map((i) => [0, 1, 2, 3, 4, 5].map((j) => block(i, j)))));
+        const reference = inverse(
+          new Matrix([0, 1, 2, 3, 4, 5].map((i) => [0, 1, 2, 3, 4, 5].map((j) => block(i, j)))),
+        );
         const { a, b, d } = laminateCompliance(stiffness);
         const size = reference.get(2, 2);
         for (const i of [0, 1, 2] as const) {
@@ -116,7 +140,11 @@ describe('stiffness of a stack', () => {
         const trace = (q: ReturnType<typeof reducedStiffness>) => q[0][0] + q[1][1] + 2 * q[2][2];
         near(trace(rotatedStiffness(m, angle)), trace(reducedStiffness(m)), 1e-12);
         near(rotatedStiffness(m, angle + Math.PI)[0][0], rotatedStiffness(m, angle)[0][0], 1e-9);
-        near(rotatedStiffness(m, Math.PI / 2)[0][0], m.modulusAcross / (1 - (m.poissonRatio ** 2 * m.modulusAcross) / m.modulusAlong), 1e-9);
+        near(
+          rotatedStiffness(m, Math.PI / 2)[0][0],
+          m.modulusAcross / (1 - (m.poissonRatio ** 2 * m.modulusAcross) / m.modulusAlong),
+          1e-9,
+        );
       }),
     );
   });
@@ -135,7 +163,11 @@ describe('stiffness of a stack', () => {
   test('directions three or more, evenly spread and held flat, are as stiff every way', () => {
     fc.assert(
       fc.property(material, fc.integer({ min: 3, max: 7 }), between(0, 3), (m, count, direction) => {
-        const plies = Array.from({ length: count }, (_, i): Ply => ({ material: m, angle: (i * Math.PI) / count, thickness: 2e-4 }));
+        const plies = Array.from({ length: count }, (_, i): Ply => ({
+          material: m,
+          angle: (i * Math.PI) / count,
+          thickness: 2e-4,
+        }));
         const [here, there] = [inPlaneConstants(plies, 'held'), inPlaneConstants(turned(plies, direction), 'held')];
         near(there.modulusX, here.modulusX, 1e-8);
         near(here.shearModulus, here.modulusX / (2 * (1 + here.poissonRatio)), 1e-8);
@@ -144,7 +176,12 @@ describe('stiffness of a stack', () => {
   });
 
   test('plies moved outwards stiffen bending and leave the plane alone', () => {
-    const base = { material: plyMaterial(UNIDIRECTIONAL_PLY), plyThickness: 2e-4, counts: { '0': 4, '+45': 2, '-45': 2, '90': 4 }, mirrored: true };
+    const base = {
+      material: plyMaterial(UNIDIRECTIONAL_PLY),
+      plyThickness: 2e-4,
+      counts: { '0': 4, '+45': 2, '-45': 2, '90': 4 },
+      mirrored: true,
+    };
     const out = layupFromCounts({ ...base, order: ['0', '+45', '-45', '90'] });
     const inside = layupFromCounts({ ...base, order: ['90', '+45', '-45', '0'] });
     expect(flexuralConstants(out).modulusX).toBeGreaterThan(2 * flexuralConstants(inside).modulusX);
@@ -177,10 +214,20 @@ describe('failure of a ply', () => {
         const r = tsaiWu(s, limits);
         const [x, y, t] = s.map((value) => value * r) as [number, number, number];
         const { alongTension: xt, alongCompression: xc, acrossTension: yt, acrossCompression: yc, shear } = limits;
-        const left = (1 / xt - 1 / xc) * x + (1 / yt - 1 / yc) * y + x ** 2 / (xt * xc) + y ** 2 / (yt * yc) + (t / shear) ** 2 - (x * y) / Math.sqrt(xt * xc * yt * yc);
+        const left =
+          (1 / xt - 1 / xc) * x +
+          (1 / yt - 1 / yc) * y +
+          x ** 2 / (xt * xc) +
+          y ** 2 / (yt * yc) +
+          (t / shear) ** 2 -
+          (x * y) / Math.sqrt(xt * xc * yt * yc);
         if (r < 1e11) near(left, 1, 1e-6);
         const m = maximumStress(s, limits).factor;
-        const uses = [s[0] > 0 ? (m * s[0]) / xt : (-m * s[0]) / xc, s[1] > 0 ? (m * s[1]) / yt : (-m * s[1]) / yc, (m * Math.abs(s[2])) / shear];
+        const uses = [
+          s[0] > 0 ? (m * s[0]) / xt : (-m * s[0]) / xc,
+          s[1] > 0 ? (m * s[1]) / yt : (-m * s[1]) / yc,
+          (m * Math.abs(s[2])) / shear,
+        ];
         if (m < 1e11) near(Math.max(...uses), 1, 1e-9);
       }),
     );
@@ -217,7 +264,13 @@ describe('failure of a ply', () => {
 
 describe('bad stacks', () => {
   test('no plies at all is refused by name', () => {
-    const none = layupFromCounts.bind(null, { material: plyMaterial(WOVEN_PLY), plyThickness: 2e-4, counts: { '0': 0, '+45': 0, '-45': 0, '90': 0 }, order: ['0', '+45', '-45', '90'], mirrored: true });
+    const none = layupFromCounts.bind(null, {
+      material: plyMaterial(WOVEN_PLY),
+      plyThickness: 2e-4,
+      counts: { '0': 0, '+45': 0, '-45': 0, '90': 0 },
+      order: ['0', '+45', '-45', '90'],
+      mirrored: true,
+    });
     for (const run of [none, () => laminateStiffness([]), () => inPlaneConstants([])]) {
       expect(run).toThrow(InputError);
       expect(run).toThrow('number of plies 0 must be at least one');
@@ -227,15 +280,37 @@ describe('bad stacks', () => {
   test('garbage is refused, or the result is finite', () => {
     fc.assert(
       fc.property(fc.array(anyNumber, { minLength: 11, maxLength: 11 }), (n) => {
-        const [a, b, c, d, e, f, g, h, i, j, k] = n as [number, number, number, number, number, number, number, number, number, number, number];
-        const m: PlyMaterial = { modulusAlong: a, modulusAcross: b, shearModulus: c, poissonRatio: d, strengths: { alongTension: e, alongCompression: f, acrossTension: g, acrossCompression: h, shear: i } };
+        const [a, b, c, d, e, f, g, h, i, j, k] = n as [
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+        ];
+        const m: PlyMaterial = {
+          modulusAlong: a,
+          modulusAcross: b,
+          shearModulus: c,
+          poissonRatio: d,
+          strengths: { alongTension: e, alongCompression: f, acrossTension: g, acrossCompression: h, shear: i },
+        };
         const ordinary = plyMaterial(UNIDIRECTIONAL_PLY);
         const stacks: Ply[][] = [
           [{ material: m, angle: j, thickness: k }],
-          [{ material: ordinary, angle: a, thickness: b }, { material: ordinary, angle: c, thickness: d }],
+          [
+            { material: ordinary, angle: a, thickness: b },
+            { material: ordinary, angle: c, thickness: d },
+          ],
         ];
         for (const plies of stacks) {
-          for (const run of [laminateStiffness, inPlaneConstants, flexuralConstants, flexuralStrength]) refusesOrFinite(() => run(plies));
+          for (const run of [laminateStiffness, inPlaneConstants, flexuralConstants, flexuralStrength])
+            refusesOrFinite(() => run(plies));
           refusesOrFinite(() => inPlaneStrength(plies, 'tension', 'held'));
           refusesOrFinite(() => laminateResponse(plies, { forces: [a, b, c], moments: [d, e, f] }));
           refusesOrFinite(() => firstPlyFailure(plies, { forces: [a, b, c], moments: [d, e, f] }));
@@ -245,8 +320,26 @@ describe('bad stacks', () => {
         refusesOrFinite(() => stressInPly([a, b, c] as Vector3, d));
         refusesOrFinite(() => tsaiWu([a, b, c] as Vector3, ordinary.strengths!));
         refusesOrFinite(() => maximumStress([a, b, c] as Vector3, m.strengths!));
-        refusesOrFinite(() => plyFromFibre({ fibreFraction: a, fibreModulus: b, fibreShearModulus: c, fibrePoissonRatio: d, resinModulus: e, resinShearModulus: f, resinPoissonRatio: g }));
-        refusesOrFinite(() => layupFromCounts({ material: ordinary, plyThickness: a, counts: { '0': b, '+45': c, '-45': d, '90': e }, order: ['0', '+45', '-45', '90'], mirrored: true }));
+        refusesOrFinite(() =>
+          plyFromFibre({
+            fibreFraction: a,
+            fibreModulus: b,
+            fibreShearModulus: c,
+            fibrePoissonRatio: d,
+            resinModulus: e,
+            resinShearModulus: f,
+            resinPoissonRatio: g,
+          }),
+        );
+        refusesOrFinite(() =>
+          layupFromCounts({
+            material: ordinary,
+            plyThickness: a,
+            counts: { '0': b, '+45': c, '-45': d, '90': e },
+            order: ['0', '+45', '-45', '90'],
+            mirrored: true,
+          }),
+        );
       }),
       { numRuns: 400 },
     );

@@ -18,9 +18,13 @@ const beam = fc
   .map((size) => standoff.roundStandoff({ ...size, bore: 0.002, youngsModulus: 69e9, shearModulus: 26e9 }));
 
 /** Four corners keep the layout stable; the others stand anywhere. */
-const layout: fc.Arbitrary<Column[]> = fc.record({ beam, extra: fc.array(place, { maxLength: 5 }) }).map(({ beam, extra }) =>
-  [{ x: 0.04, y: 0.016 }, { x: 0.042, y: -0.018 }, { x: -0.045, y: 0.017 }, { x: -0.04, y: -0.016 }, ...extra].map((at) => ({ ...beam, ...at })),
-);
+const layout: fc.Arbitrary<Column[]> = fc
+  .record({ beam, extra: fc.array(place, { maxLength: 5 }) })
+  .map(({ beam, extra }) =>
+    [{ x: 0.04, y: 0.016 }, { x: 0.042, y: -0.018 }, { x: -0.045, y: 0.017 }, { x: -0.04, y: -0.016 }, ...extra].map(
+      (at) => ({ ...beam, ...at }),
+    ),
+  );
 
 const work = (columns: Column[], at: Vector, f: Vector): number => {
   const moved = standoff.movementAt(standoff.plateOnColumns({ columns, force: f, at }), at);
@@ -86,10 +90,15 @@ describe('a rigid plate on standoffs', () => {
           mirror(at),
         );
         const along = <T extends { x: number }>(v: T): T => ({ ...v, x: v.x + shift });
-        const moved = standoff.movementAt(standoff.plateOnColumns({ columns: columns.map(along), force: f, at: along(at) }), along(at));
+        const moved = standoff.movementAt(
+          standoff.plateOnColumns({ columns: columns.map(along), force: f, at: along(at) }),
+          along(at),
+        );
         const size = Math.hypot(whole.x, whole.y, whole.z);
         for (const axis of ['x', 'y', 'z'] as const) {
-          expect(Math.abs(mirrored[axis] - (axis === 'y' ? -1 : 1) * whole[axis])).toBeLessThanOrEqual(1e-6 * size + 1e-15);
+          expect(Math.abs(mirrored[axis] - (axis === 'y' ? -1 : 1) * whole[axis])).toBeLessThanOrEqual(
+            1e-6 * size + 1e-15,
+          );
           expect(Math.abs(moved[axis] - whole[axis])).toBeLessThanOrEqual(1e-6 * size + 1e-15);
         }
       }),
@@ -99,11 +108,14 @@ describe('a rigid plate on standoffs', () => {
   test('symmetric layout, straight hit: no turn to the side, both sides carry alike', () => {
     fc.assert(
       fc.property(beam, within(-0.05, 0.05), within(0, 0.03), (one, x, z) => {
-        const columns = standoff.patternPositions({ pattern: 'six-wide', foreAft: 0.09, across: 0.035 }).map((at) => ({ ...one, ...at }));
+        const columns = standoff
+          .patternPositions({ pattern: 'six-wide', foreAft: 0.09, across: 0.035 })
+          .map((at) => ({ ...one, ...at }));
         const plate = standoff.plateOnColumns({ columns, force: { x: -500, y: 0, z: 0 }, at: { x, y: 0, z } });
         expect(Math.abs(plate.displacement.y)).toBeLessThan(1e-12);
         expect(Math.abs(plate.rotation.z)).toBeLessThan(1e-12);
-        for (let i = 0; i < columns.length; i += 2) expect(plate.columns[i]!.shear / plate.columns[i + 1]!.shear).toBeCloseTo(1, 6);
+        for (let i = 0; i < columns.length; i += 2)
+          expect(plate.columns[i]!.shear / plate.columns[i + 1]!.shear).toBeCloseTo(1, 6);
       }),
     );
   });
@@ -112,8 +124,17 @@ describe('a rigid plate on standoffs', () => {
     fc.assert(
       fc.property(within(0.02, 0.05), within(1.1, 3), (length, times) => {
         const at = (l: number) => {
-          const one = { length: l, flexuralRigidity: 2, shearRigidity: 1e12, axialRigidity: 1e12, foot: 'fixed', head: 'fixed' } as const;
-          const columns = standoff.patternPositions({ pattern: 'four', foreAft: 0.09, across: 0.035 }).map((p) => ({ ...one, ...p }));
+          const one = {
+            length: l,
+            flexuralRigidity: 2,
+            shearRigidity: 1e12,
+            axialRigidity: 1e12,
+            foot: 'fixed',
+            head: 'fixed',
+          } as const;
+          const columns = standoff
+            .patternPositions({ pattern: 'four', foreAft: 0.09, across: 0.035 })
+            .map((p) => ({ ...one, ...p }));
           const plate = standoff.plateOnColumns({ columns, force: { x: 100, y: 0, z: 0 }, at: { x: 0, y: 0, z: 0 } });
           return { sway: plate.displacement.x, moment: plate.columns[0]!.footMoment };
         };
@@ -137,15 +158,32 @@ describe('a rigid plate on standoffs', () => {
   });
 
   test('shear adds some ten per cent to the sway of a short standoff', () => {
-    const size = { outerDiameter: 0.005, bore: 0.003, length: 0.025, youngsModulus: 69e9, shearModulus: 26e9, foot: 'fixed', head: 'fixed' } as const;
+    const size = {
+      outerDiameter: 0.005,
+      bore: 0.003,
+      length: 0.025,
+      youngsModulus: 69e9,
+      shearModulus: 26e9,
+      foot: 'fixed',
+      head: 'fixed',
+    } as const;
     const one = standoff.roundStandoff(size);
-    const added = standoff.columnHeadStiffness({ ...one, shearRigidity: 1e12 }).sway / standoff.columnHeadStiffness(one).sway - 1;
+    const added =
+      standoff.columnHeadStiffness({ ...one, shearRigidity: 1e12 }).sway / standoff.columnHeadStiffness(one).sway - 1;
     expect(added).toBeGreaterThan(0.05);
     expect(added).toBeLessThan(0.25);
   });
 
   test('layouts that leave the plate free are refused by name', () => {
-    const one = standoff.roundStandoff({ outerDiameter: 0.005, bore: 0.003, length: 0.025, youngsModulus: 69e9, shearModulus: 26e9, foot: 'pinned', head: 'pinned' });
+    const one = standoff.roundStandoff({
+      outerDiameter: 0.005,
+      bore: 0.003,
+      length: 0.025,
+      youngsModulus: 69e9,
+      shearModulus: 26e9,
+      foot: 'pinned',
+      head: 'pinned',
+    });
     const hit = { force: { x: 1, y: 0, z: 0 }, at: { x: 0, y: 0, z: 0 } };
     const square = standoff.patternPositions({ pattern: 'four', foreAft: 0.09, across: 0.035 });
     const refused = (columns: Column[]) => {
@@ -161,16 +199,33 @@ describe('a rigid plate on standoffs', () => {
     expect(refused([{ ...one, foot: 'fixed', head: 'fixed', x: 0, y: 0 }])).toBe('columns');
     expect(refused([])).toBe('columns');
     // In one line, but held against tilt at the heads: it stands.
-    expect(refused([0, 1, 2].map((i) => ({ ...one, foot: 'fixed', head: 'fixed', x: 0.02 * i, y: 0 })))).toBe('accepted');
+    expect(refused([0, 1, 2].map((i) => ({ ...one, foot: 'fixed', head: 'fixed', x: 0.02 * i, y: 0 })))).toBe(
+      'accepted',
+    );
   });
 });
 
 describe('a nose-first hit', () => {
   const body = (length: number, pattern: standoff.PatternName = 'four') => {
-    const one = standoff.roundStandoff({ outerDiameter: 0.005, bore: 0.003, length, youngsModulus: 69e9, shearModulus: 26e9, foot: 'fixed', head: 'fixed' });
+    const one = standoff.roundStandoff({
+      outerDiameter: 0.005,
+      bore: 0.003,
+      length,
+      youngsModulus: 69e9,
+      shearModulus: 26e9,
+      foot: 'fixed',
+      head: 'fixed',
+    });
     return standoff.patternPositions({ pattern, foreAft: 0.09, across: 0.035 }).map((p) => ({ ...one, ...p }));
   };
-  const hit = { mass: 0.65, pitchRadius: 0.05, yawRadius: 0.07, centreOfMass: { x: 0, y: 0, z: -0.01 }, at: { x: 0.06, y: 0.01, z: 0.003 }, contactStiffness: 1e5 };
+  const hit = {
+    mass: 0.65,
+    pitchRadius: 0.05,
+    yawRadius: 0.07,
+    centreOfMass: { x: 0, y: 0, z: -0.01 },
+    at: { x: 0.06, y: 0.01, z: 0.003 },
+    contactStiffness: 1e5,
+  };
 
   test('force and every load grow in step with the speed', () => {
     fc.assert(
@@ -178,7 +233,9 @@ describe('a nose-first hit', () => {
         const slow = standoff.noseHit({ ...hit, columns: body(length), speed });
         const fast = standoff.noseHit({ ...hit, columns: body(length), speed: speed * times });
         expect(fast.peakForce / slow.peakForce / times).toBeCloseTo(1, 9);
-        slow.plate.columns.forEach((c, i) => expect(fast.plate.columns[i]!.footMoment / c.footMoment / times).toBeCloseTo(1, 6));
+        slow.plate.columns.forEach((c, i) =>
+          expect(fast.plate.columns[i]!.footMoment / c.footMoment / times).toBeCloseTo(1, 6),
+        );
       }),
     );
   });
@@ -186,7 +243,8 @@ describe('a nose-first hit', () => {
   test('a softer contact or a longer standoff never hits harder', () => {
     fc.assert(
       fc.property(within(0.015, 0.04), within(1.01, 2), within(1e3, 1e6), (length, times, contactStiffness) => {
-        const force = (l: number, k: number) => standoff.noseHit({ ...hit, columns: body(l), speed: 5, contactStiffness: k }).peakForce;
+        const force = (l: number, k: number) =>
+          standoff.noseHit({ ...hit, columns: body(l), speed: 5, contactStiffness: k }).peakForce;
         expect(force(length * times, contactStiffness)).toBeLessThan(force(length, contactStiffness));
         expect(force(length, contactStiffness / times)).toBeLessThan(force(length, contactStiffness));
       }),
@@ -194,7 +252,15 @@ describe('a nose-first hit', () => {
   });
 
   test('at the speed of each limit, that limit is just used up', () => {
-    const strength = { outerDiameter: 0.005, bore: 0.003, length: 0.03, youngsModulus: 69e9, yieldStrength: 276e6, screwLoad: 4200, plateStrength: 420e6 };
+    const strength = {
+      outerDiameter: 0.005,
+      bore: 0.003,
+      length: 0.03,
+      youngsModulus: 69e9,
+      yieldStrength: 276e6,
+      screwLoad: 4200,
+      plateStrength: 420e6,
+    };
     const at = (speed: number) => {
       const { plate } = standoff.noseHit({ ...hit, columns: body(0.03), speed });
       return standoff.bodyLimits({ columns: plate.columns, speed }, strength);
@@ -209,14 +275,20 @@ describe('a nose-first hit', () => {
 });
 
 describe('a body that folds', () => {
-  const hits = fc.record({ mass: within(0.1, 3), stiffness: within(1e4, 1e6), compliance: within(1e-7, 1e-5), foldingForce: within(200, 5000) });
+  const hits = fc.record({
+    mass: within(0.1, 3),
+    stiffness: within(1e4, 1e6),
+    compliance: within(1e-7, 1e-5),
+    foldingForce: within(200, 5000),
+  });
 
   test('faster is farther, without a jump where folding begins', () => {
     fc.assert(
       fc.property(hits, within(0.1, 20), within(1.001, 2), (hit, speed, times) => {
         expect(standoff.foldingMovement(hit, speed * times)).toBeGreaterThan(standoff.foldingMovement(hit, speed));
         const begins = hit.foldingForce / Math.sqrt(hit.stiffness * hit.mass);
-        const jump = standoff.foldingMovement(hit, begins * 1.000001) / standoff.foldingMovement(hit, begins * 0.999999);
+        const jump =
+          standoff.foldingMovement(hit, begins * 1.000001) / standoff.foldingMovement(hit, begins * 0.999999);
         expect(jump).toBeLessThan(1.01);
       }),
     );
@@ -232,11 +304,19 @@ describe('a body that folds', () => {
 
   test('twice as many fold at twice the force, twice as long at half', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 12 }), within(0.01, 0.05), within(0.004, 0.008), (count, length, outerDiameter) => {
-        const body = { count, length, outerDiameter, bore: 0.003, yieldStrength: 276e6, hinges: 2 } as const;
-        expect(standoff.foldingForce({ ...body, count: 2 * count }) / standoff.foldingForce(body)).toBeCloseTo(2, 9);
-        expect(standoff.foldingForce({ ...body, length: 2 * length }) / standoff.foldingForce(body)).toBeCloseTo(0.5, 9);
-      }),
+      fc.property(
+        fc.integer({ min: 1, max: 12 }),
+        within(0.01, 0.05),
+        within(0.004, 0.008),
+        (count, length, outerDiameter) => {
+          const body = { count, length, outerDiameter, bore: 0.003, yieldStrength: 276e6, hinges: 2 } as const;
+          expect(standoff.foldingForce({ ...body, count: 2 * count }) / standoff.foldingForce(body)).toBeCloseTo(2, 9);
+          expect(standoff.foldingForce({ ...body, length: 2 * length }) / standoff.foldingForce(body)).toBeCloseTo(
+            0.5,
+            9,
+          );
+        },
+      ),
     );
   });
 });
@@ -286,18 +366,27 @@ describe('the parts round a standoff', () => {
       fc.property(within(1e-3, 1), within(1.01, 3), (effectiveLength, times) => {
         const strut = { effectiveLength, radiusOfGyration: 1.4e-3, youngsModulus: 69e9, yieldStrength: 276e6 };
         expect(standoff.bucklingStress(strut)).toBeLessThanOrEqual(276e6);
-        expect(standoff.bucklingStress({ ...strut, effectiveLength: effectiveLength * times })).toBeLessThan(standoff.bucklingStress(strut));
+        expect(standoff.bucklingStress({ ...strut, effectiveLength: effectiveLength * times })).toBeLessThan(
+          standoff.bucklingStress(strut),
+        );
       }),
     );
   });
 
   test('anything within the allowed ranges, however odd together: finite results or an InputError', () => {
     const decades = (from: number, to: number) => within(from, to).map((power) => 10 ** power);
-    const odd = fc.record({ length: decades(-4, 3), flexuralRigidity: decades(-9, 12), shearRigidity: decades(-6, 15), axialRigidity: decades(-6, 15) });
+    const odd = fc.record({
+      length: decades(-4, 3),
+      flexuralRigidity: decades(-9, 12),
+      shearRigidity: decades(-6, 15),
+      axialRigidity: decades(-6, 15),
+    });
     fc.assert(
       fc.property(odd, decades(-10, 2), decades(-10, 2), fixity, force, (one, foreAft, across, foot, f) => {
         refusesOrFinite(() => {
-          const columns = standoff.patternPositions({ pattern: 'eight', foreAft, across }).map((p) => ({ ...one, ...p, foot, head: 'fixed' as const }));
+          const columns = standoff
+            .patternPositions({ pattern: 'eight', foreAft, across })
+            .map((p) => ({ ...one, ...p, foot, head: 'fixed' as const }));
           return standoff.plateOnColumns({ columns, force: f, at: { x: foreAft, y: 0, z: across } });
         });
       }),
@@ -308,32 +397,79 @@ describe('the parts round a standoff', () => {
   test('whatever is put in: finite results or an InputError', () => {
     const some = fc.array(anyNumber, { minLength: 16, maxLength: 16 });
     fc.assert(
-      fc.property(some, fc.constantFrom(...(Object.keys(standoff.PATTERNS) as standoff.PatternName[])), fc.boolean(), (n, pattern, pinned) => {
-        const [a, b, c, d, e, f, g, h] = n as [number, number, number, number, number, number, number, number];
-        const foot: EndFixity = pinned ? 'pinned' : e;
-        const one = { length: a, flexuralRigidity: b, shearRigidity: c, axialRigidity: d, foot, head: f };
-        const place = { x: g, y: h, z: n[8]! };
-        refusesOrFinite(() => standoff.columnHeadStiffness(one));
-        refusesOrFinite(() => standoff.plateOnColumns({ columns: [one, one, one].map((c_, i) => ({ ...c_, x: n[i + 8]!, y: n[i + 11]! })), force: place, at: place }));
-        refusesOrFinite(() => standoff.roundStandoff({ outerDiameter: a, bore: b, length: c, youngsModulus: d, shearModulus: e, foot: f, head: 'fixed' }));
-        refusesOrFinite(() => standoff.patternPositions({ pattern, foreAft: a, across: b }));
-        refusesOrFinite(() => standoff.rigidDiaphragm([{ x: a, y: b, stiffnessX: c, stiffnessY: d }, { x: e, y: f, stiffnessX: g, stiffnessY: h }]));
-        const plate = { thickness: a, youngsModulus: b, bossRadius: c, plateRadius: d, edge: pinned ? 'fixed' : 'supported' } as const;
-        refusesOrFinite(() => standoff.plateFootStiffness(plate));
-        refusesOrFinite(() => standoff.plateFootStress(plate, e));
-        const end = { outerDiameter: a, bore: b, moment: c, axial: d };
-        refusesOrFinite(() => standoff.wallStress(end));
-        refusesOrFinite(() => standoff.closingPreload(end));
-        refusesOrFinite(() => standoff.screwTension(end));
-        refusesOrFinite(() => standoff.bucklingStress({ effectiveLength: a, radiusOfGyration: b, youngsModulus: c, yieldStrength: d }));
-        refusesOrFinite(() => standoff.eulerLoad(a, b));
-        refusesOrFinite(() => standoff.foldingForce({ count: a, length: b, outerDiameter: c, bore: d, yieldStrength: e, hinges: 2 }));
-        refusesOrFinite(() => standoff.foldingMovement({ mass: a, stiffness: b, compliance: c, foldingForce: d }, e));
-        refusesOrFinite(() => standoff.touchSpeed({ mass: a, stiffness: b, compliance: c, foldingForce: d }, e));
-        refusesOrFinite(() => standoff.shortestThatClears({ height: a, clearance: b, movement: c }));
-        const columns = [0.04, -0.04].flatMap((x) => [0.02, -0.02].map((y) => ({ ...one, x, y })));
-        refusesOrFinite(() => standoff.noseHit({ columns, mass: g, pitchRadius: h, yawRadius: n[9]!, centreOfMass: place, at: place, contactStiffness: n[10]!, speed: n[11]! }));
-      }),
+      fc.property(
+        some,
+        fc.constantFrom(...(Object.keys(standoff.PATTERNS) as standoff.PatternName[])),
+        fc.boolean(),
+        (n, pattern, pinned) => {
+          const [a, b, c, d, e, f, g, h] = n as [number, number, number, number, number, number, number, number];
+          const foot: EndFixity = pinned ? 'pinned' : e;
+          const one = { length: a, flexuralRigidity: b, shearRigidity: c, axialRigidity: d, foot, head: f };
+          const place = { x: g, y: h, z: n[8]! };
+          refusesOrFinite(() => standoff.columnHeadStiffness(one));
+          refusesOrFinite(() =>
+            standoff.plateOnColumns({
+              columns: [one, one, one].map((c_, i) => ({ ...c_, x: n[i + 8]!, y: n[i + 11]! })),
+              force: place,
+              at: place,
+            }),
+          );
+          refusesOrFinite(() =>
+            standoff.roundStandoff({
+              outerDiameter: a,
+              bore: b,
+              length: c,
+              youngsModulus: d,
+              shearModulus: e,
+              foot: f,
+              head: 'fixed',
+            }),
+          );
+          refusesOrFinite(() => standoff.patternPositions({ pattern, foreAft: a, across: b }));
+          refusesOrFinite(() =>
+            standoff.rigidDiaphragm([
+              { x: a, y: b, stiffnessX: c, stiffnessY: d },
+              { x: e, y: f, stiffnessX: g, stiffnessY: h },
+            ]),
+          );
+          const plate = {
+            thickness: a,
+            youngsModulus: b,
+            bossRadius: c,
+            plateRadius: d,
+            edge: pinned ? 'fixed' : 'supported',
+          } as const;
+          refusesOrFinite(() => standoff.plateFootStiffness(plate));
+          refusesOrFinite(() => standoff.plateFootStress(plate, e));
+          const end = { outerDiameter: a, bore: b, moment: c, axial: d };
+          refusesOrFinite(() => standoff.wallStress(end));
+          refusesOrFinite(() => standoff.closingPreload(end));
+          refusesOrFinite(() => standoff.screwTension(end));
+          refusesOrFinite(() =>
+            standoff.bucklingStress({ effectiveLength: a, radiusOfGyration: b, youngsModulus: c, yieldStrength: d }),
+          );
+          refusesOrFinite(() => standoff.eulerLoad(a, b));
+          refusesOrFinite(() =>
+            standoff.foldingForce({ count: a, length: b, outerDiameter: c, bore: d, yieldStrength: e, hinges: 2 }),
+          );
+          refusesOrFinite(() => standoff.foldingMovement({ mass: a, stiffness: b, compliance: c, foldingForce: d }, e));
+          refusesOrFinite(() => standoff.touchSpeed({ mass: a, stiffness: b, compliance: c, foldingForce: d }, e));
+          refusesOrFinite(() => standoff.shortestThatClears({ height: a, clearance: b, movement: c }));
+          const columns = [0.04, -0.04].flatMap((x) => [0.02, -0.02].map((y) => ({ ...one, x, y })));
+          refusesOrFinite(() =>
+            standoff.noseHit({
+              columns,
+              mass: g,
+              pitchRadius: h,
+              yawRadius: n[9]!,
+              centreOfMass: place,
+              at: place,
+              contactStiffness: n[10]!,
+              speed: n[11]!,
+            }),
+          );
+        },
+      ),
       { numRuns: 500 },
     );
   });
@@ -380,6 +516,8 @@ function nodeByNode(columns: Column[], f: Vector, at: Vector): number[] {
     addTo([row({ 2: 1, 3: c.y, 4: -c.x })], [[c.axialRigidity / L]]);
   });
   const right = Array.from({ length: n }, () => [0]);
-  [f.x, f.y, f.z, at.y * f.z - at.z * f.y, at.z * f.x - at.x * f.z, at.x * f.y - at.y * f.x].forEach((value, i) => (right[i] = [value]));
+  [f.x, f.y, f.z, at.y * f.z - at.z * f.y, at.z * f.x - at.x * f.z, at.x * f.y - at.y * f.x].forEach(
+    (value, i) => (right[i] = [value]),
+  );
   return solve(k, new Matrix(right)).to1DArray();
 }

@@ -28,10 +28,26 @@ const near = (value: number, expected: number, relative: number): void =>
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 const segment = fc
-  .record({ length: between(0.02, 0.08), outerDiameter: between(8e-3, 0.018), youngsModulus: between(5e10, 1.4e11), shearModulus: between(3e9, 3e10), density: between(1400, 1700) })
-  .map(({ length, outerDiameter, ...material }): ArmSegment => ({ length, layers: [{ section: roundTubeSection({ outerDiameter, wall: 1e-3 }), ...material }] }));
+  .record({
+    length: between(0.02, 0.08),
+    outerDiameter: between(8e-3, 0.018),
+    youngsModulus: between(5e10, 1.4e11),
+    shearModulus: between(3e9, 3e10),
+    density: between(1400, 1700),
+  })
+  .map(({ length, outerDiameter, ...material }): ArmSegment => ({
+    length,
+    layers: [{ section: roundTubeSection({ outerDiameter, wall: 1e-3 }), ...material }],
+  }));
 const segments = fc.array(segment, { minLength: 1, maxLength: 3 });
-const motor = fc.record({ mass: between(0.005, 0.06), diameter: between(0.01, 0.04), height: between(0.01, 0.03), offset: between(0, 0.03) }).map(cylinderMotor);
+const motor = fc
+  .record({
+    mass: between(0.005, 0.06),
+    diameter: between(0.01, 0.04),
+    height: between(0.01, 0.03),
+    offset: between(0, 0.03),
+  })
+  .map(cylinderMotor);
 const plane = fc.constantFrom('vertical' as const, 'horizontal' as const);
 const spring = fc.option(between(50, 20000), { nil: undefined });
 
@@ -51,7 +67,9 @@ function referenceFrequencies(stiffness: Matrix, mass: Matrix, count: number): n
   const half = inverse(new CholeskyDecomposition(stiffness).lowerTriangularMatrix);
   const whole = half.mmul(mass).mmul(half.transpose());
   const symmetric = Matrix.add(whole, whole.transpose()).mul(0.5);
-  const values = new EigenvalueDecomposition(symmetric, { assumeSymmetric: true }).realEigenvalues.sort((a, b) => b - a);
+  const values = new EigenvalueDecomposition(symmetric, { assumeSymmetric: true }).realEigenvalues.sort(
+    (a, b) => b - a,
+  );
   return values.slice(0, count).map((value) => 1 / (2 * Math.PI * Math.sqrt(value)));
 }
 
@@ -60,7 +78,13 @@ const slender = (length: number): ArmSegment => {
   const section = roundTubeSection({ outerDiameter: 0.01, wall: 1e-3 });
   return { length, layers: [{ section, youngsModulus: 9e10, shearModulus: 1e14, density: 1550 }] };
 };
-const still = (mass: number, inertia = 0): MotorAtTip => ({ mass, offset: 0, rollInertia: inertia, pitchInertia: inertia, yawInertia: inertia });
+const still = (mass: number, inertia = 0): MotorAtTip => ({
+  mass,
+  offset: 0,
+  rollInertia: inertia,
+  pitchInertia: inertia,
+  yawInertia: inertia,
+});
 
 describe('frequencies of an arm', () => {
   test('agree to 1e-9 with a general eigenvalue solver on the same matrices', () => {
@@ -84,9 +108,21 @@ describe('frequencies of an arm', () => {
         const { section, youngsModulus, density } = part.layers[0]!;
         const [massPerLength, length] = [section.area * density!, part.length];
         const beam = massPerLength * length;
-        const { modes } = armModes({ segments: [part], plane: 'vertical', motor: still(massRatio * beam, inertiaRatio * beam * length ** 2), elements: 60 });
+        const { modes } = armModes({
+          segments: [part],
+          plane: 'vertical',
+          motor: still(massRatio * beam, inertiaRatio * beam * length ** 2),
+          elements: 60,
+        });
         modes.forEach(({ frequency }, i) => {
-          const exact = uniformCantileverFrequency({ flexuralRigidity: youngsModulus * section.vertical.secondMomentOfArea, massPerLength, length, mode: i + 1, massRatio, inertiaRatio });
+          const exact = uniformCantileverFrequency({
+            flexuralRigidity: youngsModulus * section.vertical.secondMomentOfArea,
+            massPerLength,
+            length,
+            mode: i + 1,
+            massRatio,
+            inertiaRatio,
+          });
           // The rotary inertia of the beam itself is left in: some 1e-3 in the second mode.
           near(frequency, exact, 2e-3);
           expect(frequency).toBeLessThanOrEqual(exact * (1 + 1e-5));
@@ -99,7 +135,13 @@ describe('frequencies of an arm', () => {
   test('the quick rule is never below the exact equation', () => {
     fc.assert(
       fc.property(between(0, 1e3), (massRatio) => {
-        const exact = uniformCantileverFrequency({ flexuralRigidity: 1, massPerLength: 1, length: 1, mode: 1, massRatio });
+        const exact = uniformCantileverFrequency({
+          flexuralRigidity: 1,
+          massPerLength: 1,
+          length: 1,
+          mode: 1,
+          massRatio,
+        });
         const quick = quickTipFrequency({ flexuralRigidity: 1, length: 1, beamMass: 1, tipMass: massRatio });
         expect(quick).toBeGreaterThanOrEqual(exact * (1 - 1e-9));
         expect(quick).toBeLessThan(exact * 1.0147);
@@ -112,9 +154,20 @@ describe('frequencies of an arm', () => {
       fc.property(segment, between(1e-7, 2e-5), (part, inertia) => {
         const { section, shearModulus, density } = part.layers[0]!;
         const polar = section.vertical.secondMomentOfArea + section.horizontal.secondMomentOfArea;
-        const exact = uniformShaftFrequency({ torsionalRigidity: shearModulus * section.torsionConstant, inertiaPerLength: density! * polar, length: part.length, tipInertia: inertia });
+        const exact = uniformShaftFrequency({
+          torsionalRigidity: shearModulus * section.torsionConstant,
+          inertiaPerLength: density! * polar,
+          length: part.length,
+          tipInertia: inertia,
+        });
         // A tip with next to no mass leaves the bending modes far above the twist.
-        const { modes } = armModes({ segments: [part], plane: 'horizontal', motor: { ...still(0), rollInertia: inertia }, count: 4, elements: 40 });
+        const { modes } = armModes({
+          segments: [part],
+          plane: 'horizontal',
+          motor: { ...still(0), rollInertia: inertia },
+          count: 4,
+          elements: 40,
+        });
         const twist = modes.filter((mode) => mode.twistShare > 0.5).map((mode) => mode.frequency);
         near(twist[0]!, exact, 2e-4);
       }),
@@ -126,8 +179,16 @@ describe('frequencies of an arm', () => {
     fc.assert(
       fc.property(between(0.01, 0.06), between(0.005, 0.03), between(1e-6, 1e-5), (mass, offset, rollInertia) => {
         const section = roundTubeSection({ outerDiameter: 0.012, wall: 1e-3 });
-        const part: ArmSegment = { length: 0.09, layers: [{ section, youngsModulus: 9e10, shearModulus: 1e10, density: 1e-3 }] };
-        const { modes } = armModes({ segments: [part], plane: 'horizontal', motor: { mass, offset, rollInertia, pitchInertia: 0, yawInertia: 0 }, count: 2 });
+        const part: ArmSegment = {
+          length: 0.09,
+          layers: [{ section, youngsModulus: 9e10, shearModulus: 1e10, density: 1e-3 }],
+        };
+        const { modes } = armModes({
+          segments: [part],
+          plane: 'horizontal',
+          motor: { mass, offset, rollInertia, pitchInertia: 0, yawInertia: 0 },
+          count: 2,
+        });
         const shear = part.length / (section.shearCoefficient * section.area * 1e10);
         const k = 1 / (part.length ** 3 / (3 * 9e10 * section.vertical.secondMomentOfArea) + shear);
         const c = (1e10 * section.torsionConstant) / part.length;
@@ -148,7 +209,12 @@ describe('frequencies of an arm', () => {
       fc.property(segments, motor, between(1.01, 3), (parts, tip, factor) => {
         const base = lowest(parts, tip);
         expect(lowest(parts, { ...tip, mass: tip.mass * factor })).toBeLessThan(base);
-        expect(lowest(parts.map((part) => ({ ...part, length: part.length * factor })), tip)).toBeLessThan(base);
+        expect(
+          lowest(
+            parts.map((part) => ({ ...part, length: part.length * factor })),
+            tip,
+          ),
+        ).toBeLessThan(base);
         const soft = lowest(parts, tip, 1000);
         expect(soft).toBeLessThan(base);
         expect(lowest(parts, tip, 1000 / factor)).toBeLessThan(soft);
@@ -162,7 +228,12 @@ describe('frequencies of an arm', () => {
     fc.assert(
       fc.property(segment, motor, between(0.2, 0.8), (part, tip, share) => {
         const whole = armModes({ segments: [part], plane: 'vertical', motor: tip, elements: 40 });
-        const cut = armModes({ segments: [share, 1 - share].map((s) => ({ ...part, length: s * part.length })), plane: 'vertical', motor: tip, elements: 40 });
+        const cut = armModes({
+          segments: [share, 1 - share].map((s) => ({ ...part, length: s * part.length })),
+          plane: 'vertical',
+          motor: tip,
+          elements: 40,
+        });
         whole.modes.forEach((mode, i) => near(cut.modes[i]!.frequency, mode.frequency, 2e-4));
       }),
       { numRuns: 40 },
@@ -183,7 +254,8 @@ describe('frequencies of an arm', () => {
           rotary: density! * section.vertical.secondMomentOfArea,
           polar: 1,
         };
-        const energy = (matrix: readonly (readonly number[])[], u: readonly number[]) => matrix.reduce((sum, row, i) => sum + row.reduce((s, entry, j) => s + entry * u[i]! * u[j]!, 0), 0);
+        const energy = (matrix: readonly (readonly number[])[], u: readonly number[]) =>
+          matrix.reduce((sum, row, i) => sum + row.reduce((s, entry, j) => s + entry * u[i]! * u[j]!, 0), 0);
         const turn = [-l / 2, 1, l / 2, 1];
         expect(Math.abs(energy(bendingStiffness(values), turn))).toBeLessThan(1e-9 * bendingStiffness(values)[1]![1]!);
         near(energy(bendingMass(values), [1, 0, 1, 0]), values.mass * l, 1e-12);
@@ -217,7 +289,9 @@ describe('an arm of one section', () => {
     const codes = (arm: UniformArm) => uniformArmFrequencies(arm).warnings.map((warning) => warning.code);
     expect(codes(ARM)).toEqual([]);
     expect(codes({ ...ARM, length: 0.04 })).toContain('arm-too-stubby');
-    expect(codes({ ...ARM, shape: { kind: 'tube', outerDiameter: 0.08, wall: 5e-5 }, length: 0.5 })).toContain('wall-too-thin');
+    expect(codes({ ...ARM, shape: { kind: 'tube', outerDiameter: 0.08, wall: 5e-5 }, length: 0.5 })).toContain(
+      'wall-too-thin',
+    );
   });
 
   test('a ring as thick as it is bent stiffly goes oval later', () => {
@@ -226,7 +300,11 @@ describe('an arm of one section', () => {
   });
 
   test('a strip wider than thick is slower up and down than sideways when its motor sits in its plane', () => {
-    const flat = uniformArmFrequencies({ ...ARM, shape: { kind: 'strip', width: 0.012, height: 0.005 }, motor: { ...ARM.motor, offset: 0 } });
+    const flat = uniformArmFrequencies({
+      ...ARM,
+      shape: { kind: 'strip', width: 0.012, height: 0.005 },
+      motor: { ...ARM.motor, offset: 0 },
+    });
     expect(flat.upDown[0].frequency).toBeLessThan(flat.sideways[0].frequency);
   });
 });
@@ -234,18 +312,30 @@ describe('an arm of one section', () => {
 describe('lines of a propeller', () => {
   test('every crossing lies on its line, within the range, in order', () => {
     fc.assert(
-      fc.property(fc.array(between(50, 900), { minLength: 1, maxLength: 4 }), fc.integer({ min: 1, max: 6 }), between(300, 1000), (frequencies, blades, from) => {
-        const to = from + 2500;
-        const found = crossings({ modes: frequencies.map((frequency, i) => ({ name: String(i), frequency })), blades, from, to });
-        for (const { line, speed, frequency } of found) {
-          const lines = propellerLines(speed, blades);
-          near(line === 'once per turn' ? lines.oncePerRev : lines.bladePass, frequency, 1e-12);
-          expect(speed >= from && speed <= to).toBe(true);
-        }
-        const expected = frequencies.flatMap((f) => [f, f / blades]).filter((f) => 2 * Math.PI * f >= from && 2 * Math.PI * f <= to).length;
-        expect(found).toHaveLength(expected);
-        expect(found.every(({ speed }, i) => i === 0 || speed >= found[i - 1]!.speed)).toBe(true);
-      }),
+      fc.property(
+        fc.array(between(50, 900), { minLength: 1, maxLength: 4 }),
+        fc.integer({ min: 1, max: 6 }),
+        between(300, 1000),
+        (frequencies, blades, from) => {
+          const to = from + 2500;
+          const found = crossings({
+            modes: frequencies.map((frequency, i) => ({ name: String(i), frequency })),
+            blades,
+            from,
+            to,
+          });
+          for (const { line, speed, frequency } of found) {
+            const lines = propellerLines(speed, blades);
+            near(line === 'once per turn' ? lines.oncePerRev : lines.bladePass, frequency, 1e-12);
+            expect(speed >= from && speed <= to).toBe(true);
+          }
+          const expected = frequencies
+            .flatMap((f) => [f, f / blades])
+            .filter((f) => 2 * Math.PI * f >= from && 2 * Math.PI * f <= to).length;
+          expect(found).toHaveLength(expected);
+          expect(found.every(({ speed }, i) => i === 0 || speed >= found[i - 1]!.speed)).toBe(true);
+        },
+      ),
     );
   });
 });
@@ -254,19 +344,60 @@ describe('garbage', () => {
   test('is refused, or the result is finite', () => {
     fc.assert(
       fc.property(fc.array(anyNumber, { minLength: 12, maxLength: 12 }), plane, (n, which) => {
-        const [a, b, c, d, e, f, g, h, i, j, k, l] = n as [number, number, number, number, number, number, number, number, number, number, number, number];
+        const [a, b, c, d, e, f, g, h, i, j, k, l] = n as [
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+          number,
+        ];
         refusesOrFinite(() => naturalFrequency(a, b));
         refusesOrFinite(() => quickTipFrequency({ flexuralRigidity: a, length: b, beamMass: c, tipMass: d }));
-        refusesOrFinite(() => uniformCantileverFrequency({ flexuralRigidity: a, massPerLength: b, length: c, mode: 1, massRatio: d, inertiaRatio: e }));
-        refusesOrFinite(() => uniformShaftFrequency({ torsionalRigidity: a, inertiaPerLength: b, length: c, tipInertia: d }));
+        refusesOrFinite(() =>
+          uniformCantileverFrequency({
+            flexuralRigidity: a,
+            massPerLength: b,
+            length: c,
+            mode: 1,
+            massRatio: d,
+            inertiaRatio: e,
+          }),
+        );
+        refusesOrFinite(() =>
+          uniformShaftFrequency({ torsionalRigidity: a, inertiaPerLength: b, length: c, tipInertia: d }),
+        );
         refusesOrFinite(() => propellerLines(a, b));
         refusesOrFinite(() => crossings({ modes: [{ name: 'a', frequency: a }], blades: b, from: c, to: d }));
         refusesOrFinite(() => ringFrequency({ outerDiameter: a, wall: b, hoopModulus: c, density: d }));
-        const arm: UniformArm = { shape: { kind: 'tube', outerDiameter: a, wall: b }, length: c, youngsModulus: d, shearModulus: e, density: f, motor: { mass: g, diameter: h, height: i, offset: j }, root: { vertical: k, horizontal: l } };
+        const arm: UniformArm = {
+          shape: { kind: 'tube', outerDiameter: a, wall: b },
+          length: c,
+          youngsModulus: d,
+          shearModulus: e,
+          density: f,
+          motor: { mass: g, diameter: h, height: i, offset: j },
+          root: { vertical: k, horizontal: l },
+        };
         refusesOrFinite(() => uniformArmFrequencies(arm));
         refusesOrFinite(() => uniformArmFrequencies({ ...arm, shape: { kind: 'strip', width: a, height: b } }));
         refusesOrFinite(() => armSensitivity(arm));
-        refusesOrFinite(() => armModes({ segments: [slender(0.1)], plane: which, motor: { mass: a, offset: b, rollInertia: c, pitchInertia: d, yawInertia: e }, rootBending: f, rootTwist: g, count: h }));
+        refusesOrFinite(() =>
+          armModes({
+            segments: [slender(0.1)],
+            plane: which,
+            motor: { mass: a, offset: b, rollInertia: c, pitchInertia: d, yawInertia: e },
+            rootBending: f,
+            rootTwist: g,
+            count: h,
+          }),
+        );
       }),
       { numRuns: 400 },
     );

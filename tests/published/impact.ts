@@ -64,13 +64,48 @@ const row = (
 
 const DIGITS = 'printed to three or four digits';
 const printed = 'published number' as const;
-const PYTEL = { source: 'pytel-2012-mechanics', where: 'Example 12.5, p. 434', given: '80 kg dropped 10 mm on the middle of a 60 × 30 mm beam, span 1.2 m, E 200 GPa', kind: printed } as const;
-const PYTEL_BAR = { source: 'pytel-2012-mechanics', where: 'Example 12.4, p. 433', given: '2000 kg at 2 m/s stopped by a bar of 600 mm², 30 m long, E 100 GPa', kind: printed } as const;
-const HIBBELER = { source: 'hibbeler-mechanics', where: 'Example 14.9, p. 744', given: '6672 N dropped 50.8 mm on a beam, span 4.877 m, I 8.699e-5 m⁴, c 126 mm, E 199.95 GPa', kind: printed } as const;
-const POST = { source: 'hibbeler-mechanics', where: 'Example 14.10, p. 745', given: '80 t at 0.2 m/s against a 200 × 200 mm post, 1.5 m up, E 200 GPa', kind: printed } as const;
-const UGURAL = { source: 'ugural-advanced-strength', where: 'Example 4.7, p. 115', given: '180 N dropped 0.1 m on a 25 × 75 mm beam, span 1.16 m, E 200 GPa; then on two springs of 180 kN/m', kind: printed } as const;
-const POPOV = { source: 'popov-engineering-mechanics', where: 'Example 10-13, p. 533', given: '15.3 kg dropped 75 mm on a 50 × 50 mm beam, span 1 m, E 200 GPa; then on two springs of 300 N/mm', kind: printed } as const;
-const KAZIMI = { source: 'kazimi-solid-mechanics', where: 'Example 10.7, p. 406', given: '98.07 N dropped 0.5 m on a bar of 1 cm², 1 m long', kind: printed } as const;
+const PYTEL = {
+  source: 'pytel-2012-mechanics',
+  where: 'Example 12.5, p. 434',
+  given: '80 kg dropped 10 mm on the middle of a 60 × 30 mm beam, span 1.2 m, E 200 GPa',
+  kind: printed,
+} as const;
+const PYTEL_BAR = {
+  source: 'pytel-2012-mechanics',
+  where: 'Example 12.4, p. 433',
+  given: '2000 kg at 2 m/s stopped by a bar of 600 mm², 30 m long, E 100 GPa',
+  kind: printed,
+} as const;
+const HIBBELER = {
+  source: 'hibbeler-mechanics',
+  where: 'Example 14.9, p. 744',
+  given: '6672 N dropped 50.8 mm on a beam, span 4.877 m, I 8.699e-5 m⁴, c 126 mm, E 199.95 GPa',
+  kind: printed,
+} as const;
+const POST = {
+  source: 'hibbeler-mechanics',
+  where: 'Example 14.10, p. 745',
+  given: '80 t at 0.2 m/s against a 200 × 200 mm post, 1.5 m up, E 200 GPa',
+  kind: printed,
+} as const;
+const UGURAL = {
+  source: 'ugural-advanced-strength',
+  where: 'Example 4.7, p. 115',
+  given: '180 N dropped 0.1 m on a 25 × 75 mm beam, span 1.16 m, E 200 GPa; then on two springs of 180 kN/m',
+  kind: printed,
+} as const;
+const POPOV = {
+  source: 'popov-engineering-mechanics',
+  where: 'Example 10-13, p. 533',
+  given: '15.3 kg dropped 75 mm on a 50 × 50 mm beam, span 1 m, E 200 GPa; then on two springs of 300 N/mm',
+  kind: printed,
+} as const;
+const KAZIMI = {
+  source: 'kazimi-solid-mechanics',
+  where: 'Example 10.7, p. 406',
+  given: '98.07 N dropped 0.5 m on a bar of 1 cm², 1 m long',
+  kind: printed,
+} as const;
 
 const PULSES = [
   ['half-sine', 50, 11, 11.3],
@@ -112,56 +147,243 @@ const FALLS = [
 ] as const;
 
 const fallRows = FALLS.flatMap(([height, speed, mass, energy]): PublishedCase[] => {
-  const from = { source: 'azambuja-2022-drops', where: 'heights and masses of the runs', given: `${mass * 1000} g dropped ${height} m, g 9.81 m/s²`, kind: 'published formula, our number' } as const;
+  const from = {
+    source: 'azambuja-2022-drops',
+    where: 'heights and masses of the runs',
+    given: `${mass * 1000} g dropped ${height} m, g 9.81 m/s²`,
+    kind: 'published formula, our number',
+  } as const;
   const because = 'speed and energy worked out from the published height and mass, to four digits';
   return [
-    row(`drop-speed-${height}`, 'Speed at contact', from, { unit: 'm/s', expected: speed, compute: () => fallSpeed(height, GRAVITY), relative: 1e-3 }, because),
-    row(`drop-energy-${height}`, 'Energy at contact', from, { unit: 'J', expected: energy, compute: () => (mass * fallSpeed(height, GRAVITY) ** 2) / 2, relative: 1e-3 }, because),
+    row(
+      `drop-speed-${height}`,
+      'Speed at contact',
+      from,
+      { unit: 'm/s', expected: speed, compute: () => fallSpeed(height, GRAVITY), relative: 1e-3 },
+      because,
+    ),
+    row(
+      `drop-energy-${height}`,
+      'Energy at contact',
+      from,
+      { unit: 'J', expected: energy, compute: () => (mass * fallSpeed(height, GRAVITY) ** 2) / 2, relative: 1e-3 },
+      because,
+    ),
   ];
 });
 
 export const cases: readonly PublishedCase[] = [
-  row('pytel-12-5-factor', 'Factor of a drop on a beam', PYTEL, { unit: '–', expected: 5.485, compute: pytelFactor, relative: 1e-3 }, DIGITS),
-  row('pytel-12-5-stress', 'Stress of a drop on a beam', PYTEL, { unit: 'MPa', expected: 143.5, compute: () => (pytelFactor() * pytel.stress) / 1e6, relative: 1e-3 }, DIGITS),
-  row('pytel-12-5-force', 'Peak force of a drop on a beam', PYTEL, { unit: 'N', expected: 4304, compute: () => pytelFactor() * 80 * GRAVITY, relative: 1e-3 }, DIGITS),
-  row('pytel-12-4-deflection', 'Moving mass stopped by a bar', PYTEL_BAR, { unit: 'mm', expected: 63.25, compute: () => pytelBar().deflection * 1e3, relative: 1e-3 }, DIGITS),
-  row('pytel-12-4-force', 'Moving mass stopped by a bar, with its weight', PYTEL_BAR, { unit: 'kN', expected: 146.1, compute: () => (pytelBar().peakForce + 2000 * GRAVITY) / 1e3, relative: 1e-3 }, DIGITS),
-  row('hibbeler-14-9-factor', 'Factor of a drop on a long beam', HIBBELER, { unit: '–', expected: 11.52, compute: hibbelerFactor, relative: 3e-3 }, 'US units turned into SI'),
-  row('hibbeler-14-9-deflection', 'Deflection of a drop on a long beam', HIBBELER, { unit: 'in', expected: 0.42, compute: () => (hibbelerFactor() * hibbelerBeam.deflection) / 0.0254, relative: 5e-3 }, 'printed to two digits'),
-  row('hibbeler-14-9-stress', 'Stress of a drop on a long beam', HIBBELER, { unit: 'ksi', expected: 19.7, compute: () => (hibbelerFactor() * hibbelerBeam.stress) / 6.894757293e6, relative: 3e-3 }, 'printed to three digits'),
+  row(
+    'pytel-12-5-factor',
+    'Factor of a drop on a beam',
+    PYTEL,
+    { unit: '–', expected: 5.485, compute: pytelFactor, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'pytel-12-5-stress',
+    'Stress of a drop on a beam',
+    PYTEL,
+    { unit: 'MPa', expected: 143.5, compute: () => (pytelFactor() * pytel.stress) / 1e6, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'pytel-12-5-force',
+    'Peak force of a drop on a beam',
+    PYTEL,
+    { unit: 'N', expected: 4304, compute: () => pytelFactor() * 80 * GRAVITY, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'pytel-12-4-deflection',
+    'Moving mass stopped by a bar',
+    PYTEL_BAR,
+    { unit: 'mm', expected: 63.25, compute: () => pytelBar().deflection * 1e3, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'pytel-12-4-force',
+    'Moving mass stopped by a bar, with its weight',
+    PYTEL_BAR,
+    { unit: 'kN', expected: 146.1, compute: () => (pytelBar().peakForce + 2000 * GRAVITY) / 1e3, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'hibbeler-14-9-factor',
+    'Factor of a drop on a long beam',
+    HIBBELER,
+    { unit: '–', expected: 11.52, compute: hibbelerFactor, relative: 3e-3 },
+    'US units turned into SI',
+  ),
+  row(
+    'hibbeler-14-9-deflection',
+    'Deflection of a drop on a long beam',
+    HIBBELER,
+    {
+      unit: 'in',
+      expected: 0.42,
+      compute: () => (hibbelerFactor() * hibbelerBeam.deflection) / 0.0254,
+      relative: 5e-3,
+    },
+    'printed to two digits',
+  ),
+  row(
+    'hibbeler-14-9-stress',
+    'Stress of a drop on a long beam',
+    HIBBELER,
+    {
+      unit: 'ksi',
+      expected: 19.7,
+      compute: () => (hibbelerFactor() * hibbelerBeam.stress) / 6.894757293e6,
+      relative: 3e-3,
+    },
+    'printed to three digits',
+  ),
   row(
     'hibbeler-14-8-sudden',
     'Load put on suddenly is twice the load',
-    { source: 'hibbeler-mechanics', where: 'Example 14.8, p. 743', given: 'no height at all, static 0.529 mm', kind: printed },
-    { unit: 'mm', expected: 1.058, compute: () => 0.529 * dropFactor({ height: 0, staticDeflection: 0.529e-3 }), relative: 2e-3 },
+    {
+      source: 'hibbeler-mechanics',
+      where: 'Example 14.8, p. 743',
+      given: 'no height at all, static 0.529 mm',
+      kind: printed,
+    },
+    {
+      unit: 'mm',
+      expected: 1.058,
+      compute: () => 0.529 * dropFactor({ height: 0, staticDeflection: 0.529e-3 }),
+      relative: 2e-3,
+    },
     'printed to three digits',
   ),
-  row('hibbeler-14-10-deflection', 'Hit from the side on a post', POST, { unit: 'mm', expected: 11.62, compute: () => hibbelerPost().deflection * 1e3, relative: 1e-3 }, DIGITS),
-  row('hibbeler-14-10-force', 'Force of a hit from the side on a post', POST, { unit: 'kN', expected: 275.4, compute: () => hibbelerPost().peakForce / 1e3, relative: 1e-3 }, DIGITS),
-  row('hibbeler-14-10-top', 'Movement a metre above the hit', POST, { unit: 'mm', expected: 23.24, compute: () => hibbelerPost().top * 1e3, relative: 1e-3 }, DIGITS),
-  row('ugural-4-7-rigid-factor', 'Drop on a beam, hard supports', UGURAL, { unit: '–', expected: 78.5, compute: () => dropFactor({ height: 0.1, staticDeflection: ugural.deflection }), relative: 3e-3 }, DIGITS),
-  row('ugural-4-7-sprung-factor', 'Drop on a beam, springs in series', UGURAL, { unit: '–', expected: 20.39, compute: () => dropFactor({ height: 0.1, staticDeflection: uguralSprung }), relative: 3e-3 }, DIGITS),
-  row('ugural-4-7-sprung-stress', 'Stress of a drop, springs in series', UGURAL, { unit: 'MPa', expected: 45.4, compute: () => (dropFactor({ height: 0.1, staticDeflection: uguralSprung }) * ugural.stress) / 1e6, relative: 3e-3 }, DIGITS),
-  row('popov-10-13-rigid-deflection', 'Drop on a beam, hard supports', POPOV, { unit: 'mm', expected: 2.15, compute: () => dropFactor({ height: 0.075, staticDeflection: popov.deflection }) * popov.deflection * 1e3, relative: 3e-3 }, DIGITS),
-  row('popov-10-13-sprung-factor', 'Drop on a beam, springs in series', POPOV, { unit: '–', expected: 24.16, compute: () => dropFactor({ height: 0.075, staticDeflection: popovSprung }), relative: 3e-3 }, DIGITS, 'A public worksheet of the book prints 24.17.'),
-  row('kazimi-10-7-stiff', 'Drop on a stiff bar', { ...KAZIMI, given: `${KAZIMI.given}, E 196.1 GPa` }, { unit: 'MPa', expected: 439.5, compute: () => kazimi(196.14e9), relative: 1e-3 }, DIGITS),
-  row('kazimi-10-7-soft', 'Drop on a soft bar', { ...KAZIMI, given: `${KAZIMI.given}, E 2.942 GPa` }, { unit: 'MPa', expected: 54.7, compute: () => kazimi(2.942e9), relative: 1e-3 }, DIGITS),
+  row(
+    'hibbeler-14-10-deflection',
+    'Hit from the side on a post',
+    POST,
+    { unit: 'mm', expected: 11.62, compute: () => hibbelerPost().deflection * 1e3, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'hibbeler-14-10-force',
+    'Force of a hit from the side on a post',
+    POST,
+    { unit: 'kN', expected: 275.4, compute: () => hibbelerPost().peakForce / 1e3, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'hibbeler-14-10-top',
+    'Movement a metre above the hit',
+    POST,
+    { unit: 'mm', expected: 23.24, compute: () => hibbelerPost().top * 1e3, relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'ugural-4-7-rigid-factor',
+    'Drop on a beam, hard supports',
+    UGURAL,
+    {
+      unit: '–',
+      expected: 78.5,
+      compute: () => dropFactor({ height: 0.1, staticDeflection: ugural.deflection }),
+      relative: 3e-3,
+    },
+    DIGITS,
+  ),
+  row(
+    'ugural-4-7-sprung-factor',
+    'Drop on a beam, springs in series',
+    UGURAL,
+    {
+      unit: '–',
+      expected: 20.39,
+      compute: () => dropFactor({ height: 0.1, staticDeflection: uguralSprung }),
+      relative: 3e-3,
+    },
+    DIGITS,
+  ),
+  row(
+    'ugural-4-7-sprung-stress',
+    'Stress of a drop, springs in series',
+    UGURAL,
+    {
+      unit: 'MPa',
+      expected: 45.4,
+      compute: () => (dropFactor({ height: 0.1, staticDeflection: uguralSprung }) * ugural.stress) / 1e6,
+      relative: 3e-3,
+    },
+    DIGITS,
+  ),
+  row(
+    'popov-10-13-rigid-deflection',
+    'Drop on a beam, hard supports',
+    POPOV,
+    {
+      unit: 'mm',
+      expected: 2.15,
+      compute: () => dropFactor({ height: 0.075, staticDeflection: popov.deflection }) * popov.deflection * 1e3,
+      relative: 3e-3,
+    },
+    DIGITS,
+  ),
+  row(
+    'popov-10-13-sprung-factor',
+    'Drop on a beam, springs in series',
+    POPOV,
+    {
+      unit: '–',
+      expected: 24.16,
+      compute: () => dropFactor({ height: 0.075, staticDeflection: popovSprung }),
+      relative: 3e-3,
+    },
+    DIGITS,
+    'A public worksheet of the book prints 24.17.',
+  ),
+  row(
+    'kazimi-10-7-stiff',
+    'Drop on a stiff bar',
+    { ...KAZIMI, given: `${KAZIMI.given}, E 196.1 GPa` },
+    { unit: 'MPa', expected: 439.5, compute: () => kazimi(196.14e9), relative: 1e-3 },
+    DIGITS,
+  ),
+  row(
+    'kazimi-10-7-soft',
+    'Drop on a soft bar',
+    { ...KAZIMI, given: `${KAZIMI.given}, E 2.942 GPa` },
+    { unit: 'MPa', expected: 54.7, compute: () => kazimi(2.942e9), relative: 1e-3 },
+    DIGITS,
+  ),
   row(
     'half-sine-peak-force',
     'Peak force from momentum and contact time',
-    { source: 'own-derivation', where: 'impulse of half a sine', given: '0.5 kg, 5 m/s, 5 ms', kind: 'own derivation or solver' },
-    { unit: 'N', expected: 785.4, compute: () => halfSinePeakForce({ mass: 0.5, speedChange: 5, duration: 5e-3 }), relative: 1e-4 },
+    {
+      source: 'own-derivation',
+      where: 'impulse of half a sine',
+      given: '0.5 kg, 5 m/s, 5 ms',
+      kind: 'own derivation or solver',
+    },
+    {
+      unit: 'N',
+      expected: 785.4,
+      compute: () => halfSinePeakForce({ mass: 0.5, speedChange: 5, duration: 5e-3 }),
+      relative: 1e-4,
+    },
     'rounded to four digits',
   ),
   row(
     'azambuja-sqrt-height',
     'Peak of a measured drop grows as the root of the height',
-    { source: 'azambuja-2022-drops', where: 'medians of 101 and 97 runs, flexible frame', given: 'median 89.7 g from 0.5 m; from 1.0 m', kind: printed },
+    {
+      source: 'azambuja-2022-drops',
+      where: 'medians of 101 and 97 runs, flexible frame',
+      given: 'median 89.7 g from 0.5 m; from 1.0 m',
+      kind: printed,
+    },
     {
       unit: 'g',
       expected: 127.4,
       compute: () => {
-        const peak = (height: number) => movingMassImpact({ mass: 0.241, speed: fallSpeed(height), stiffness: 1e4 }).peakForce;
+        const peak = (height: number) =>
+          movingMassImpact({ mass: 0.241, speed: fallSpeed(height), stiffness: 1e4 }).peakForce;
         return (89.7 * peak(1)) / peak(0.5);
       },
       relative: 0.01,

@@ -32,7 +32,13 @@ const T300: PlyMaterial = {
   modulusAcross: 10.3e9,
   shearModulus: 7.17e9,
   poissonRatio: 0.28,
-  strengths: { alongTension: 1500e6, alongCompression: 1500e6, acrossTension: 40e6, acrossCompression: 246e6, shear: 68e6 },
+  strengths: {
+    alongTension: 1500e6,
+    alongCompression: 1500e6,
+    acrossTension: 40e6,
+    acrossCompression: 246e6,
+    shear: 68e6,
+  },
 };
 const T300_GIVEN = 'T300/5208: E1 181, E2 10.3, G12 7.17 GPa, ν12 0.28';
 const AS4: PlyMaterial = {
@@ -40,14 +46,22 @@ const AS4: PlyMaterial = {
   modulusAcross: 11e9,
   shearModulus: 6.6e9,
   poissonRatio: 0.28,
-  strengths: { alongTension: 1950e6, alongCompression: 1480e6, acrossTension: 48e6, acrossCompression: 200e6, shear: 79e6 },
+  strengths: {
+    alongTension: 1950e6,
+    alongCompression: 1480e6,
+    acrossTension: 48e6,
+    acrossCompression: 200e6,
+    shear: 79e6,
+  },
 };
 
 const stack = (material: PlyMaterial, angles: readonly number[], thickness = 0.125e-3): Ply[] =>
   angles.map((degrees) => ({ material, angle: degrees * DEGREE, thickness }));
 const mirrored = (half: readonly number[]): number[] => [...half, ...[...half].reverse()];
 
-type Shared = Pick<PublishedCase, 'kind' | 'source' | 'where' | 'given' | 'unit' | 'tolerance' | 'because'> & { note?: string };
+type Shared = Pick<PublishedCase, 'kind' | 'source' | 'where' | 'given' | 'unit' | 'tolerance' | 'because'> & {
+  note?: string;
+};
 /** Rows that share a source, from a list of `[id, what, expected, compute]`. */
 const rows = (shared: Shared, list: readonly (readonly [string, string, number, () => number])[]): PublishedCase[] =>
   list.map(([id, what, expected, compute]) => ({ topic, ...shared, id, what, expected, compute }));
@@ -57,7 +71,12 @@ type Index = 0 | 1 | 2;
 const triangle = (id: string, name: string, expected: readonly number[], matrix: () => Matrix3, unit: number) =>
   (['11', '12', '16', '22', '26', '66'] as const).map((place, k) => {
     const at = (digit: string): Index => (digit === '6' ? 2 : ((Number(digit) - 1) as Index));
-    return [`${id}-${place}`, `${name}${place}`, expected[k]!, () => matrix()[at(place[0]!)][at(place[1]!)] / unit] as const;
+    return [
+      `${id}-${place}`,
+      `${name}${place}`,
+      expected[k]!,
+      () => matrix()[at(place[0]!)][at(place[1]!)] / unit,
+    ] as const;
   });
 
 const q = () => reducedStiffness(T300);
@@ -69,7 +88,12 @@ const skewGiven = `${T300_GIVEN}; [0/30/−45], 5 mm plies, first ply at z = −
 const sheetStrain = (material: PlyMaterial, degrees: number) =>
   laminateResponse(stack(material, [degrees], 1e-3), { forces: [1e6, 0.5e6, 0], moments: [0, 0, 0] }).strain;
 const BORON: PlyMaterial = { modulusAlong: 207e9, modulusAcross: 19e9, shearModulus: 6.4e9, poissonRatio: 0.21 };
-const STEEL: PlyMaterial = { modulusAlong: 207e9, modulusAcross: 207e9, shearModulus: 207e9 / (2 * 1.33), poissonRatio: 0.33 };
+const STEEL: PlyMaterial = {
+  modulusAlong: 207e9,
+  modulusAcross: 207e9,
+  shearModulus: 207e9 / (2 * 1.33),
+  poissonRatio: 0.33,
+};
 
 const laminaStrain = (material: PlyMaterial, degrees: number, stress: readonly [number, number, number]) =>
   laminateResponse(stack(material, [degrees], 1e-3), {
@@ -91,7 +115,8 @@ const micro = () =>
 const offAxis = () => stressInPly([2e6, -3e6, 4e6], 60 * DEGREE);
 const hole = (plies: readonly Ply[]) => orthotropicHoleFactor(inPlaneConstants(plies));
 const as4Cross = () => stack(AS4, mirrored([0, 90]));
-const alongX = (sign: number) => firstPlyFailure(as4Cross(), { forces: [sign * 0.5e-3 * MPA, 0, 0], moments: [0, 0, 0] });
+const alongX = (sign: number) =>
+  firstPlyFailure(as4Cross(), { forces: [sign * 0.5e-3 * MPA, 0, 0], moments: [0, 0, 0] });
 
 const digits = { tolerance: { relative: 6e-4 }, because: 'the book prints four digits' } as const;
 const kaw = { source: 'kaw-2006-composites', ...digits } as const;
@@ -105,7 +130,13 @@ const single: PublishedCase[] = [
   ]),
   ...rows(
     { ...kaw, kind: 'published number', where: 'Example 2.7', given: `${T300_GIVEN}, turned by 60°`, unit: 'GPa' },
-    triangle('kaw-2-7-q', 'Q̄ at 60°: ', [23.65, 32.46, 20.05, 109.4, 54.19, 36.74], () => rotatedStiffness(T300, 60 * DEGREE), GPA),
+    triangle(
+      'kaw-2-7-q',
+      'Q̄ at 60°: ',
+      [23.65, 32.46, 20.05, 109.4, 54.19, 36.74],
+      () => rotatedStiffness(T300, 60 * DEGREE),
+      GPA,
+    ),
   ),
   ...rows(
     {
@@ -164,7 +195,11 @@ const single: PublishedCase[] = [
           `strain of a ply on axis: ${['along', 'across', 'shear'][i]}`,
           expected,
           () =>
-            laminaStrain({ modulusAlong: 120e9, modulusAcross: 80e9, shearModulus: 5e9, poissonRatio: 0.3 }, 0, [50e6, 25e6, 40e6])[i]! * 1e6,
+            laminaStrain(
+              { modulusAlong: 120e9, modulusAcross: 80e9, shearModulus: 5e9, poissonRatio: 0.3 },
+              0,
+              [50e6, 25e6, 40e6],
+            )[i]! * 1e6,
         ] as const,
     ),
   ),
@@ -184,7 +219,12 @@ const single: PublishedCase[] = [
           `megson-25-3-${['x', 'y', 'shear'][i]}`,
           `strain of a ply off axis: ${['x', 'y', 'shear'][i]}`,
           expected,
-          () => laminaStrain({ modulusAlong: 150e9, modulusAcross: 90e9, shearModulus: 5e9, poissonRatio: 0.3 }, 45, [60e6, 40e6, 0])[i]! * 1e6,
+          () =>
+            laminaStrain(
+              { modulusAlong: 150e9, modulusAcross: 90e9, shearModulus: 5e9, poissonRatio: 0.3 },
+              45,
+              [60e6, 40e6, 0],
+            )[i]! * 1e6,
         ] as const,
     ),
   ),
@@ -220,11 +260,27 @@ const single: PublishedCase[] = [
 ];
 
 const stacks: PublishedCase[] = [
-  ...rows({ ...kaw, kind: 'published number', where: 'Example 4.2', given: skewGiven, unit: 'MN/m' }, triangle('kaw-4-2-a', 'A', [1739, 388.4, 56.63, 453.3, -114.1, 452.5], () => laminateStiffness(skew()).a, 1e6)),
-  ...rows({ ...kaw, kind: 'published number', where: 'Example 4.2', given: skewGiven, unit: 'MN' }, triangle('kaw-4-2-b', 'B', [-3.129, 0.9855, -1.072, 1.158, -1.072, 0.9855], () => laminateStiffness(skew()).b, 1e6)),
-  ...rows({ ...kaw, kind: 'published number', where: 'Example 4.2', given: skewGiven, unit: 'kN·m' }, triangle('kaw-4-2-d', 'D', [33.43, 6.461, -5.24, 9.32, -5.596, 7.663], () => laminateStiffness(skew()).d, 1e3)),
   ...rows(
-    { ...kaw, tolerance: { relative: 1e-3 }, kind: 'from memory', where: 'Example 4.3', given: `${skewGiven}; Nx = Ny = 1 kN/m`, unit: '1e-6, 1e-6/m' },
+    { ...kaw, kind: 'published number', where: 'Example 4.2', given: skewGiven, unit: 'MN/m' },
+    triangle('kaw-4-2-a', 'A', [1739, 388.4, 56.63, 453.3, -114.1, 452.5], () => laminateStiffness(skew()).a, 1e6),
+  ),
+  ...rows(
+    { ...kaw, kind: 'published number', where: 'Example 4.2', given: skewGiven, unit: 'MN' },
+    triangle('kaw-4-2-b', 'B', [-3.129, 0.9855, -1.072, 1.158, -1.072, 0.9855], () => laminateStiffness(skew()).b, 1e6),
+  ),
+  ...rows(
+    { ...kaw, kind: 'published number', where: 'Example 4.2', given: skewGiven, unit: 'kN·m' },
+    triangle('kaw-4-2-d', 'D', [33.43, 6.461, -5.24, 9.32, -5.596, 7.663], () => laminateStiffness(skew()).d, 1e3),
+  ),
+  ...rows(
+    {
+      ...kaw,
+      tolerance: { relative: 1e-3 },
+      kind: 'from memory',
+      where: 'Example 4.3',
+      given: `${skewGiven}; Nx = Ny = 1 kN/m`,
+      unit: '1e-6, 1e-6/m',
+    },
     ([0.3123, 3.492, -0.7598, 29.71, -328.5, 410.1] as const).map(
       (expected, i) =>
         [
@@ -236,7 +292,15 @@ const stacks: PublishedCase[] = [
     ),
   ),
   ...rows(
-    { ...kaw, tolerance: { relative: 1e-3 }, kind: 'from memory', where: 'Example 4.3', given: `${skewGiven}; Nx = Ny = 1 kN/m; face of the 30° ply towards −z`, unit: 'kPa', note: 'The book counts z downwards and calls this face the top.' },
+    {
+      ...kaw,
+      tolerance: { relative: 1e-3 },
+      kind: 'from memory',
+      where: 'Example 4.3',
+      given: `${skewGiven}; Nx = Ny = 1 kN/m; face of the 30° ply towards −z`,
+      unit: 'kPa',
+      note: 'The book counts z downwards and calls this face the top.',
+    },
     ([69.3, 73.91, 33.81] as const).map(
       (expected, i) =>
         [
@@ -264,17 +328,46 @@ const stacks: PublishedCase[] = [
         note: id === 'three' ? 'Held flat: the stack as laid is not symmetric.' : undefined,
       },
       [
-        [`quasi-isotropic-${id}-a11`, `A11/h of ${name}`, 76.37, () => laminateStiffness(stack(T300, angles)).a[0][0] / (angles.length * 0.125e-3 * GPA)],
-        [`quasi-isotropic-${id}-e`, `E of ${name}`, 69.68, () => inPlaneConstants(stack(T300, angles), 'held').modulusX / GPA],
-        [`quasi-isotropic-${id}-g`, `G of ${name}`, 26.88, () => inPlaneConstants(stack(T300, angles), 'held').shearModulus / GPA],
-        [`quasi-isotropic-${id}-nu`, `ν of ${name}`, 0.296, () => inPlaneConstants(stack(T300, angles), 'held').poissonRatio],
+        [
+          `quasi-isotropic-${id}-a11`,
+          `A11/h of ${name}`,
+          76.37,
+          () => laminateStiffness(stack(T300, angles)).a[0][0] / (angles.length * 0.125e-3 * GPA),
+        ],
+        [
+          `quasi-isotropic-${id}-e`,
+          `E of ${name}`,
+          69.68,
+          () => inPlaneConstants(stack(T300, angles), 'held').modulusX / GPA,
+        ],
+        [
+          `quasi-isotropic-${id}-g`,
+          `G of ${name}`,
+          26.88,
+          () => inPlaneConstants(stack(T300, angles), 'held').shearModulus / GPA,
+        ],
+        [
+          `quasi-isotropic-${id}-nu`,
+          `ν of ${name}`,
+          0.296,
+          () => inPlaneConstants(stack(T300, angles), 'held').poissonRatio,
+        ],
       ],
     ),
   ),
   ...rows(
-    { kind: 'from memory', source: 'tsai-1980-composite', where: 'invariants of T300/5208', given: T300_GIVEN, unit: 'GPa', tolerance: { relative: 5e-4 }, because: 'four digits remembered' },
+    {
+      kind: 'from memory',
+      source: 'tsai-1980-composite',
+      where: 'invariants of T300/5208',
+      given: T300_GIVEN,
+      unit: 'GPa',
+      tolerance: { relative: 5e-4 },
+      because: 'four digits remembered',
+    },
     ([76.37, 85.73, 19.71, 22.61, 26.88] as const).map(
-      (expected, i) => [`t300-u${i + 1}`, `U${i + 1} of a ply`, expected, () => Object.values(plyInvariants(T300))[i]! / GPA] as const,
+      (expected, i) =>
+        [`t300-u${i + 1}`, `U${i + 1} of a ply`, expected, () => Object.values(plyInvariants(T300))[i]! / GPA] as const,
     ),
   ),
   ...rows(
@@ -288,24 +381,67 @@ const stacks: PublishedCase[] = [
       because: 'computed once with a separate program, three to four digits kept',
     },
     [
-      ['cross-ply-e', 'Ex of [0/90]4s', 95.99, () => inPlaneConstants(stack(T300, mirrored([0, 90, 0, 90, 0, 90, 0, 90]))).modulusX / GPA],
-      ['cross-ply-g', 'Gxy of [0/90]4s', 7.17, () => inPlaneConstants(stack(T300, mirrored([0, 90, 0, 90, 0, 90, 0, 90]))).shearModulus / GPA],
-      ['cross-ply-nu', 'νxy of [0/90]4s', 0.0302, () => inPlaneConstants(stack(T300, mirrored([0, 90, 0, 90, 0, 90, 0, 90]))).poissonRatio],
-      ['angle-ply-e', 'Ex of [±45]4s', 25.05, () => inPlaneConstants(stack(T300, mirrored([45, -45, 45, -45, 45, -45, 45, -45]))).modulusX / GPA],
-      ['angle-ply-g', 'Gxy of [±45]4s', 46.59, () => inPlaneConstants(stack(T300, mirrored([45, -45, 45, -45, 45, -45, 45, -45]))).shearModulus / GPA],
-      ['angle-ply-nu', 'νxy of [±45]4s', 0.747, () => inPlaneConstants(stack(T300, mirrored([45, -45, 45, -45, 45, -45, 45, -45]))).poissonRatio],
+      [
+        'cross-ply-e',
+        'Ex of [0/90]4s',
+        95.99,
+        () => inPlaneConstants(stack(T300, mirrored([0, 90, 0, 90, 0, 90, 0, 90]))).modulusX / GPA,
+      ],
+      [
+        'cross-ply-g',
+        'Gxy of [0/90]4s',
+        7.17,
+        () => inPlaneConstants(stack(T300, mirrored([0, 90, 0, 90, 0, 90, 0, 90]))).shearModulus / GPA,
+      ],
+      [
+        'cross-ply-nu',
+        'νxy of [0/90]4s',
+        0.0302,
+        () => inPlaneConstants(stack(T300, mirrored([0, 90, 0, 90, 0, 90, 0, 90]))).poissonRatio,
+      ],
+      [
+        'angle-ply-e',
+        'Ex of [±45]4s',
+        25.05,
+        () => inPlaneConstants(stack(T300, mirrored([45, -45, 45, -45, 45, -45, 45, -45]))).modulusX / GPA,
+      ],
+      [
+        'angle-ply-g',
+        'Gxy of [±45]4s',
+        46.59,
+        () => inPlaneConstants(stack(T300, mirrored([45, -45, 45, -45, 45, -45, 45, -45]))).shearModulus / GPA,
+      ],
+      [
+        'angle-ply-nu',
+        'νxy of [±45]4s',
+        0.747,
+        () => inPlaneConstants(stack(T300, mirrored([45, -45, 45, -45, 45, -45, 45, -45]))).poissonRatio,
+      ],
     ],
   ),
 ];
 
 const failure: PublishedCase[] = [
   ...rows(
-    { kind: 'from memory', source: 'kaw-2006-composites', where: 'Examples 2.17 and 2.19', given: 'T300/5208 ply at 60°: σx 2S, σy −3S, τ 4S; strengths 1500/1500/40/246/68 MPa', unit: 'MPa', tolerance: { relative: 1e-3 }, because: 'four digits remembered' },
+    {
+      kind: 'from memory',
+      source: 'kaw-2006-composites',
+      where: 'Examples 2.17 and 2.19',
+      given: 'T300/5208 ply at 60°: σx 2S, σy −3S, τ 4S; strengths 1500/1500/40/246/68 MPa',
+      unit: 'MPa',
+      tolerance: { relative: 1e-3 },
+      because: 'four digits remembered',
+    },
     [
       ['kaw-2-17-along', 'stress along the fibre per S', 1.714, () => offAxis()[0] / MPA],
       ['kaw-2-17-across', 'stress across the fibre per S', -2.714, () => offAxis()[1] / MPA],
       ['kaw-2-17-shear', 'shear in the ply per S', -4.165, () => offAxis()[2] / MPA],
-      ['kaw-2-17-maximum-stress', 'S at failure, maximum stress', 16.33, () => maximumStress(offAxis(), T300.strengths!).factor],
+      [
+        'kaw-2-17-maximum-stress',
+        'S at failure, maximum stress',
+        16.33,
+        () => maximumStress(offAxis(), T300.strengths!).factor,
+      ],
       ['kaw-2-19-tsai-wu', 'S at failure, Tsai-Wu', 22.39, () => tsaiWu(offAxis(), T300.strengths!)],
     ],
   ),
@@ -325,7 +461,12 @@ const failure: PublishedCase[] = [
       ['as4-q22', 'Q22', 11.08, () => reducedStiffness(AS4)[1][1] / GPA],
       ['as4-cross-e', 'Ex of [0/90]s', 68.83, () => inPlaneConstants(as4Cross()).modulusX / GPA],
       ['as4-cross-nu', 'νxy of [0/90]s', 0.045, () => inPlaneConstants(as4Cross()).poissonRatio],
-      ['as4-first-ply-compression', 'first ply failure in compression, maximum stress', 803.9, () => alongX(-1).maximumStress],
+      [
+        'as4-first-ply-compression',
+        'first ply failure in compression, maximum stress',
+        803.9,
+        () => alongX(-1).maximumStress,
+      ],
       ['as4-first-ply-tension', 'first ply failure in tension, maximum stress', 302.1, () => alongX(1).maximumStress],
       ['as4-first-ply-tension-interaction', 'first ply failure in tension, Tsai-Wu', 300.8, () => alongX(1).tsaiWu],
     ],
@@ -344,41 +485,132 @@ const holes: PublishedCase[] = [
       because: 'the roots are printed to four decimals',
     },
     [
-      ['hole-laminate-cross', 'hole factor of a [0/90]s sheet', 1 + 0.2747 + 3.6403, () => hole(stack(T300, mirrored([0, 90])))],
+      [
+        'hole-laminate-cross',
+        'hole factor of a [0/90]s sheet',
+        1 + 0.2747 + 3.6403,
+        () => hole(stack(T300, mirrored([0, 90]))),
+      ],
     ],
   ),
   ...rows(
-    { kind: 'own derivation or solver', source: 'own-derivation', where: 'lamination theory in a separate program', given: `${T300_GIVEN}; [0/90]s`, unit: 'MPa', tolerance: { relative: 1e-4 }, because: 'five digits kept' },
-    [['hole-laminate-cross-modulus', 'modulus of the [0/90]s sheet', 95991, () => inPlaneConstants(stack(T300, mirrored([0, 90]))).modulusX / MPA]],
+    {
+      kind: 'own derivation or solver',
+      source: 'own-derivation',
+      where: 'lamination theory in a separate program',
+      given: `${T300_GIVEN}; [0/90]s`,
+      unit: 'MPa',
+      tolerance: { relative: 1e-4 },
+      because: 'five digits kept',
+    },
+    [
+      [
+        'hole-laminate-cross-modulus',
+        'modulus of the [0/90]s sheet',
+        95991,
+        () => inPlaneConstants(stack(T300, mirrored([0, 90]))).modulusX / MPA,
+      ],
+    ],
   ),
   ...rows(
-    { kind: 'from memory', source: 'tsai-1980-composite', where: 'quasi-isotropic modulus of T300/5208', given: `${T300_GIVEN}; [0/±45/90]s`, unit: 'GPa', tolerance: { relative: 5e-4 }, because: 'three digits remembered' },
-    [['hole-laminate-quasi-isotropic-modulus', 'modulus of the [0/±45/90]s sheet', 69.7, () => inPlaneConstants(stack(T300, mirrored([0, 45, -45, 90]))).modulusX / GPA]],
+    {
+      kind: 'from memory',
+      source: 'tsai-1980-composite',
+      where: 'quasi-isotropic modulus of T300/5208',
+      given: `${T300_GIVEN}; [0/±45/90]s`,
+      unit: 'GPa',
+      tolerance: { relative: 5e-4 },
+      because: 'three digits remembered',
+    },
+    [
+      [
+        'hole-laminate-quasi-isotropic-modulus',
+        'modulus of the [0/±45/90]s sheet',
+        69.7,
+        () => inPlaneConstants(stack(T300, mirrored([0, 45, -45, 90]))).modulusX / GPA,
+      ],
+    ],
   ),
   ...rows(
-    { kind: 'published formula, our number', source: 'lekhnitskii-1968-plates', where: 'circular hole, isotropic limit', given: `${T300_GIVEN}; [0/±45/90]s`, unit: '1', tolerance: { relative: 1e-9 }, because: 'an isotropic sheet has exactly 3' },
-    [['hole-laminate-quasi-isotropic', 'hole factor of a quasi-isotropic sheet', 3, () => hole(stack(T300, mirrored([0, 45, -45, 90])))]],
+    {
+      kind: 'published formula, our number',
+      source: 'lekhnitskii-1968-plates',
+      where: 'circular hole, isotropic limit',
+      given: `${T300_GIVEN}; [0/±45/90]s`,
+      unit: '1',
+      tolerance: { relative: 1e-9 },
+      because: 'an isotropic sheet has exactly 3',
+    },
+    [
+      [
+        'hole-laminate-quasi-isotropic',
+        'hole factor of a quasi-isotropic sheet',
+        3,
+        () => hole(stack(T300, mirrored([0, 45, -45, 90]))),
+      ],
+    ],
   ),
 ];
 
 const data: PublishedCase[] = [
   ...rows(
-    { kind: 'published number', source: 'woven-plate-data-sheet', where: 'table of standard carbon, woven and unidirectional', given: 'ultimate tensile strength over modulus, typical values', unit: '%', tolerance: { relative: 0.07 }, because: 'the sheet states 1.05 % where its own strength over modulus gives 1.11 %; kept as it stands' },
-    [['ply-sheet-strain', 'strain at break along the fibre, unidirectional', 1.05, () => {
-      const ply = plyMaterial(UNIDIRECTIONAL_PLY);
-      return (100 * ply.strengths!.alongTension) / ply.modulusAlong;
-    }]],
-  ),
-  ...rows(
-    { kind: 'published number', source: 'woven-plate-data-sheet', where: 'table of standard carbon, woven and unidirectional', given: 'typical values in the ply library', unit: 'GPa', tolerance: { relative: 1e-12 }, because: 'copied' },
+    {
+      kind: 'published number',
+      source: 'woven-plate-data-sheet',
+      where: 'table of standard carbon, woven and unidirectional',
+      given: 'ultimate tensile strength over modulus, typical values',
+      unit: '%',
+      tolerance: { relative: 0.07 },
+      because: 'the sheet states 1.05 % where its own strength over modulus gives 1.11 %; kept as it stands',
+    },
     [
-      ['ply-sheet-woven', 'modulus of a woven ply', 70, () => plyMaterial(WOVEN_PLY).modulusAlong / GPA],
-      ['ply-sheet-along', 'modulus of a unidirectional ply along', 135, () => plyMaterial(UNIDIRECTIONAL_PLY).modulusAlong / GPA],
-      ['ply-sheet-across', 'modulus of a unidirectional ply across', 10, () => plyMaterial(UNIDIRECTIONAL_PLY).modulusAcross / GPA],
+      [
+        'ply-sheet-strain',
+        'strain at break along the fibre, unidirectional',
+        1.05,
+        () => {
+          const ply = plyMaterial(UNIDIRECTIONAL_PLY);
+          return (100 * ply.strengths!.alongTension) / ply.modulusAlong;
+        },
+      ],
     ],
   ),
   ...rows(
-    { kind: 'published number', source: 'pultruded-tube-data-sheet', where: 'the same table in inch units', given: 'the maker states both systems; ours are the metric ones', unit: 'Msi, ksi, lb/in³', tolerance: { relative: 7e-3 }, because: 'the maker rounds to two or three digits' },
+    {
+      kind: 'published number',
+      source: 'woven-plate-data-sheet',
+      where: 'table of standard carbon, woven and unidirectional',
+      given: 'typical values in the ply library',
+      unit: 'GPa',
+      tolerance: { relative: 1e-12 },
+      because: 'copied',
+    },
+    [
+      ['ply-sheet-woven', 'modulus of a woven ply', 70, () => plyMaterial(WOVEN_PLY).modulusAlong / GPA],
+      [
+        'ply-sheet-along',
+        'modulus of a unidirectional ply along',
+        135,
+        () => plyMaterial(UNIDIRECTIONAL_PLY).modulusAlong / GPA,
+      ],
+      [
+        'ply-sheet-across',
+        'modulus of a unidirectional ply across',
+        10,
+        () => plyMaterial(UNIDIRECTIONAL_PLY).modulusAcross / GPA,
+      ],
+    ],
+  ),
+  ...rows(
+    {
+      kind: 'published number',
+      source: 'pultruded-tube-data-sheet',
+      where: 'the same table in inch units',
+      given: 'the maker states both systems; ours are the metric ones',
+      unit: 'Msi, ksi, lb/in³',
+      tolerance: { relative: 7e-3 },
+      because: 'the maker rounds to two or three digits',
+    },
     [
       ['tube-sheet-tensile-modulus', 'tensile modulus', 19.5, () => PULTRUDED_TUBE.youngsModulus.high / PSI / 1e6],
       ['tube-sheet-flexural-modulus', 'flexural modulus', 18.5, () => PULTRUDED_TUBE.youngsModulus.typical / PSI / 1e6],
@@ -395,7 +627,8 @@ export const missing: readonly MissingCheck[] = [
   {
     topic,
     what: 'A published number for the flexural modulus of a stack with its thickness stated.',
-    instead: 'D of the book example, and the limit that a stack of one angle has the same modulus in bending as in plane.',
+    instead:
+      'D of the book example, and the limit that a stack of one angle has the same modulus in bending as in plane.',
   },
   {
     topic,

@@ -5,11 +5,7 @@ import type { SourceId } from '../../content/sources/index.ts';
  * number.
  */
 export type EvidenceKind =
-  | 'published number'
-  | 'published formula, our number'
-  | 'from memory'
-  | 'common practice'
-  | 'own derivation or solver';
+  'published number' | 'published formula, our number' | 'from memory' | 'common practice' | 'own derivation or solver';
 
 /** One check of the package against something outside the project. The test runner and the Checks page read the same rows. */
 export interface PublishedCase {

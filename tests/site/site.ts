@@ -1,5 +1,5 @@
 /** Where the built site is found by the tests: over http at the root, under a sub-path, and in an awkward folder. */
-import { cp, mkdtemp } from 'node:fs/promises';
+import { cp, mkdtemp, rm } from 'node:fs/promises';
 import { readdirSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve, sep } from 'node:path';
@@ -36,7 +36,8 @@ export const test = base.extend<{ complaints: string[] }, { places: Places }>({
     async ({}, use) => {
       const root = staticServer(DIST);
       const below = staticServer(DIST, '/some/place/');
-      const folder = join(await mkdtemp(join(tmpdir(), 'my frames ж ')), 'frameworthy');
+      const awkward = await mkdtemp(join(tmpdir(), 'my frames ж '));
+      const folder = join(awkward, 'frameworthy');
       await cp(DIST, folder, { recursive: true });
       await use({
         http: `http://localhost:${await listen(root, 0)}/`,
@@ -45,6 +46,7 @@ export const test = base.extend<{ complaints: string[] }, { places: Places }>({
       });
       root.close();
       below.close();
+      await rm(awkward, { recursive: true });
     },
     { scope: 'worker' },
   ],

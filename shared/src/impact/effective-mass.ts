@@ -28,7 +28,11 @@ export function effectiveMass({ mass, turns }: OffCentreBlow): number {
   requirePositive(mass, { parameter: 'mass', quantity: 'mass', kind: 'mass' });
   const turning = turns.reduce((sum, { lever, momentOfInertia }) => {
     requireFinite(lever, { parameter: 'lever', quantity: 'lever of the blow', kind: 'length' });
-    requirePositive(momentOfInertia, { parameter: 'momentOfInertia', quantity: 'moment of inertia', kind: 'momentOfInertia' });
+    requirePositive(momentOfInertia, {
+      parameter: 'momentOfInertia',
+      quantity: 'moment of inertia',
+      kind: 'momentOfInertia',
+    });
     return sum + lever ** 2 / momentOfInertia;
   }, 0);
   return 1 / (1 / mass + turning);

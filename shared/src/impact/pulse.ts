@@ -8,7 +8,11 @@ export interface Pulse {
 }
 
 const requirePulse = ({ peakAcceleration, duration }: Pulse): void => {
-  requireNotNegative(peakAcceleration, { parameter: 'peakAcceleration', quantity: 'peak acceleration', kind: 'acceleration' });
+  requireNotNegative(peakAcceleration, {
+    parameter: 'peakAcceleration',
+    quantity: 'peak acceleration',
+    kind: 'acceleration',
+  });
   requirePositive(duration, { parameter: 'duration', quantity: 'contact time', kind: 'time' });
 };
 

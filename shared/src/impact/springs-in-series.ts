@@ -12,7 +12,12 @@ import { requirePositive } from '../require.ts';
  */
 export function springsInSeries(stiffnesses: readonly number[]): number {
   if (!Array.isArray(stiffnesses) || stiffnesses.length === 0) {
-    throw new InputError({ parameter: 'stiffnesses', quantity: 'springs', value: stiffnesses, rule: 'must be at least one' });
+    throw new InputError({
+      parameter: 'stiffnesses',
+      quantity: 'springs',
+      value: stiffnesses,
+      rule: 'must be at least one',
+    });
   }
   const compliance = stiffnesses.reduce((sum: number, stiffness: number) => {
     requirePositive(stiffness, { parameter: 'stiffness', quantity: 'stiffness', kind: 'stiffness' });

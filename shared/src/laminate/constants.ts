@@ -38,7 +38,10 @@ const constantsOf = (c: Matrix3, toCompliance: number): LaminateConstants => ({
  */
 export function inPlaneConstants(plies: readonly Ply[], edges: 'free' | 'held' = 'free'): LaminateConstants {
   const stiffness = laminateStiffness(plies);
-  return constantsOf(edges === 'free' ? laminateCompliance(stiffness).a : flatCompliance(stiffness), stiffness.thickness);
+  return constantsOf(
+    edges === 'free' ? laminateCompliance(stiffness).a : flatCompliance(stiffness),
+    stiffness.thickness,
+  );
 }
 
 /**

@@ -28,14 +28,21 @@ export interface FirstPlyFailure {
 export function firstPlyFailure(plies: readonly Ply[], load: LaminateLoad): FirstPlyFailure {
   const { points } = laminateResponse(plies, load);
   // Both limits are convex and stress is linear through a ply: its faces decide.
-  const found = points.filter(({ at }) => at !== 'middle').map((point) => {
-    const { strengths } = plies[point.ply]!.material;
-    if (!strengths) {
-      throw new InputError({ parameter: 'strengths', quantity: 'strengths of a ply', value: undefined, rule: 'must be given' });
-    }
-    const { factor, mode } = leastFactor(point.plyStress, strengths);
-    return { factor, mode, ply: point.ply, tsaiWu: interactionFactor(point.plyStress, strengths) };
-  });
+  const found = points
+    .filter(({ at }) => at !== 'middle')
+    .map((point) => {
+      const { strengths } = plies[point.ply]!.material;
+      if (!strengths) {
+        throw new InputError({
+          parameter: 'strengths',
+          quantity: 'strengths of a ply',
+          value: undefined,
+          rule: 'must be given',
+        });
+      }
+      const { factor, mode } = leastFactor(point.plyStress, strengths);
+      return { factor, mode, ply: point.ply, tsaiWu: interactionFactor(point.plyStress, strengths) };
+    });
   const first = found.reduce((least, point) => (point.factor < least.factor ? point : least));
   const interaction = Math.min(...found.map((point) => point.tsaiWu));
   return {

@@ -4,7 +4,13 @@ export { plyInvariants, reducedStiffness, rotatedStiffness, type PlyInvariants }
 export { laminateStiffness, type LaminateStiffness } from './stiffness.ts';
 export { flatCompliance, laminateCompliance, type LaminateCompliance } from './compliance.ts';
 export { flexuralConstants, inPlaneConstants, massPerArea, turned, type LaminateConstants } from './constants.ts';
-export { laminateResponse, stressInPly, type LaminateLoad, type LaminateResponse, type PlyPoint } from './ply-stress.ts';
+export {
+  laminateResponse,
+  stressInPly,
+  type LaminateLoad,
+  type LaminateResponse,
+  type PlyPoint,
+} from './ply-stress.ts';
 export { maximumStress, tsaiWu, type FailureMode, type PlyFailure } from './ply-failure.ts';
 export { firstPlyFailure, type FirstPlyFailure } from './first-ply.ts';
 export { flexuralStrength, inPlaneStrength, type LaminateStrength } from './strength.ts';

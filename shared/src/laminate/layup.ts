@@ -4,7 +4,12 @@ import type { Ply, PlyMaterial } from './ply.ts';
 
 export type PlyDirection = '0' | '+45' | '-45' | '90';
 
-const ANGLES: Readonly<Record<PlyDirection, number>> = { '0': 0, '+45': Math.PI / 4, '-45': -Math.PI / 4, '90': Math.PI / 2 };
+const ANGLES: Readonly<Record<PlyDirection, number>> = {
+  '0': 0,
+  '+45': Math.PI / 4,
+  '-45': -Math.PI / 4,
+  '90': Math.PI / 2,
+};
 
 export interface LayupCounts {
   material: PlyMaterial;
@@ -32,11 +37,21 @@ const MOST = 200;
  */
 export function layupFromCounts({ material, plyThickness, counts, order, mirrored }: LayupCounts): Ply[] {
   for (const direction of Object.keys(ANGLES) as PlyDirection[]) {
-    const subject = { parameter: `count${direction}`, quantity: `number of plies at ${direction}°`, kind: 'count' } as const;
+    const subject = {
+      parameter: `count${direction}`,
+      quantity: `number of plies at ${direction}°`,
+      kind: 'count',
+    } as const;
     requireBetween(counts[direction], 0, MOST, subject);
-    if (!Number.isInteger(counts[direction])) throw new InputError({ ...subject, value: counts[direction], rule: 'must be a whole number' });
+    if (!Number.isInteger(counts[direction]))
+      throw new InputError({ ...subject, value: counts[direction], rule: 'must be a whole number' });
     if (order.filter((entry) => entry === direction).length !== 1) {
-      throw new InputError({ parameter: 'order', quantity: 'order of the plies', value: order.join(' '), rule: 'must name each direction once' });
+      throw new InputError({
+        parameter: 'order',
+        quantity: 'order of the plies',
+        value: order.join(' '),
+        rule: 'must name each direction once',
+      });
     }
   }
   const half: PlyDirection[] = [];
@@ -49,7 +64,13 @@ export function layupFromCounts({ material, plyThickness, counts, order, mirrore
   }
   const stack = mirrored ? [...half, ...[...half].reverse()] : half;
   if (stack.length === 0) {
-    throw new InputError({ parameter: 'plies', quantity: 'number of plies', value: 0, rule: 'must be at least one', kind: 'count' });
+    throw new InputError({
+      parameter: 'plies',
+      quantity: 'number of plies',
+      value: 0,
+      rule: 'must be at least one',
+      kind: 'count',
+    });
   }
   return stack.map((direction) => ({ material, angle: ANGLES[direction], thickness: plyThickness }));
 }
@@ -73,7 +94,8 @@ export function joinedPlies(plies: readonly Ply[]): Ply[] {
   const joined: Ply[] = [];
   for (const ply of plies) {
     const last = joined.at(-1);
-    if (last && last.material === ply.material && last.angle === ply.angle) joined[joined.length - 1] = { ...last, thickness: last.thickness + ply.thickness };
+    if (last && last.material === ply.material && last.angle === ply.angle)
+      joined[joined.length - 1] = { ...last, thickness: last.thickness + ply.thickness };
     else joined.push(ply);
   }
   return joined;

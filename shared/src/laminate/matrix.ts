@@ -27,7 +27,12 @@ export function invertDefinite(matrix: readonly (readonly number[])[]): number[]
     const pivot = a[k]![k]!;
     // Small against where it started: the digits are gone, or it never was a stiffness.
     if (!(pivot > scale[k]! * 1e-14)) {
-      throw new InputError({ parameter: 'plies', quantity: 'stiffness of the stack', value: pivot, rule: 'must resist every deformation' });
+      throw new InputError({
+        parameter: 'plies',
+        quantity: 'stiffness of the stack',
+        value: pivot,
+        rule: 'must resist every deformation',
+      });
     }
     a[k]![k] = 1;
     a[k] = a[k]!.map((entry) => entry / pivot);

@@ -26,15 +26,25 @@ export interface FibreAndResin {
  * @throws InputError when a number is out of range
  * @source mallick-2007-fiber, § 3.1
  */
-export function plyFromFibre(parts: FibreAndResin): { modulusAlong: number; modulusAcross: number; shearModulus: number; poissonRatio: number } {
-  requireBetween(parts.fibreFraction, 0, 0.91, { parameter: 'fibreFraction', quantity: 'fibre volume fraction', kind: 'ratio' });
+export function plyFromFibre(parts: FibreAndResin): {
+  modulusAlong: number;
+  modulusAcross: number;
+  shearModulus: number;
+  poissonRatio: number;
+} {
+  requireBetween(parts.fibreFraction, 0, 0.91, {
+    parameter: 'fibreFraction',
+    quantity: 'fibre volume fraction',
+    kind: 'ratio',
+  });
   for (const parameter of ['fibreModulus', 'fibreShearModulus', 'resinModulus', 'resinShearModulus'] as const) {
     requirePositive(parts[parameter], { parameter, quantity: 'modulus of fibre or resin', kind: 'modulus' });
   }
   for (const parameter of ['fibrePoissonRatio', 'resinPoissonRatio'] as const) {
     requireBetween(parts[parameter], 0, 0.5, { parameter, quantity: 'Poisson’s ratio', kind: 'ratio' });
   }
-  const along = (fibre: number, resin: number): number => parts.fibreFraction * fibre + (1 - parts.fibreFraction) * resin;
+  const along = (fibre: number, resin: number): number =>
+    parts.fibreFraction * fibre + (1 - parts.fibreFraction) * resin;
   const across = (fibre: number, resin: number): number => 1 / along(1 / fibre, 1 / resin);
   return {
     modulusAlong: along(parts.fibreModulus, parts.resinModulus),

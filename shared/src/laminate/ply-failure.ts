@@ -14,7 +14,8 @@ export interface PlyFailure {
 const NEVER = 1e12;
 
 const requireStress = (stress: Vector3): void => {
-  for (const value of stress) requireFinite(value, { parameter: 'plyStress', quantity: 'stress in the ply', kind: 'stress' });
+  for (const value of stress)
+    requireFinite(value, { parameter: 'plyStress', quantity: 'stress in the ply', kind: 'stress' });
 };
 
 /**
@@ -36,8 +37,12 @@ export function maximumStress(plyStress: Vector3, strengths: PlyStrengths): PlyF
 /** As maximumStress, for values already checked: a stack asks for hundreds of points. */
 export function leastFactor([along, across, shear]: Vector3, strengths: PlyStrengths): PlyFailure {
   const modes: PlyFailure[] = [
-    along >= 0 ? { mode: 'fibre tension', factor: strengths.alongTension / Math.abs(along) } : { mode: 'fibre compression', factor: strengths.alongCompression / Math.abs(along) },
-    across >= 0 ? { mode: 'splitting', factor: strengths.acrossTension / Math.abs(across) } : { mode: 'crushing across', factor: strengths.acrossCompression / Math.abs(across) },
+    along >= 0
+      ? { mode: 'fibre tension', factor: strengths.alongTension / Math.abs(along) }
+      : { mode: 'fibre compression', factor: strengths.alongCompression / Math.abs(along) },
+    across >= 0
+      ? { mode: 'splitting', factor: strengths.acrossTension / Math.abs(across) }
+      : { mode: 'crushing across', factor: strengths.acrossCompression / Math.abs(across) },
     { mode: 'shear', factor: strengths.shear / Math.abs(shear) },
   ];
   const first = modes.reduce((least, mode) => (mode.factor < least.factor ? mode : least));

@@ -54,7 +54,11 @@ export function stressInPly(stress: Vector3, angle: number): Vector3 {
 }
 
 function turnStress([x, y, t]: Vector3, c: number, s: number): Vector3 {
-  return [c * c * x + s * s * y + 2 * s * c * t, s * s * x + c * c * y - 2 * s * c * t, s * c * (y - x) + (c * c - s * s) * t];
+  return [
+    c * c * x + s * s * y + 2 * s * c * t,
+    s * s * x + c * c * y - 2 * s * c * t,
+    s * c * (y - x) + (c * c - s * s) * t,
+  ];
 }
 
 /**
@@ -67,11 +71,16 @@ function turnStress([x, y, t]: Vector3, c: number, s: number): Vector3 {
  * @throws InputError when a number is out of range
  * @source kaw-2006-composites, § 4.3
  */
-export function laminateResponse(plies: readonly Ply[], { forces, moments, edges = 'free' }: LaminateLoad): LaminateResponse {
+export function laminateResponse(
+  plies: readonly Ply[],
+  { forces, moments, edges = 'free' }: LaminateLoad,
+): LaminateResponse {
   const stiffness = laminateStiffness(plies);
-  for (const n of forces) requireFinite(n, { parameter: 'forces', quantity: 'force per width', kind: 'forcePerLength' });
+  for (const n of forces)
+    requireFinite(n, { parameter: 'forces', quantity: 'force per width', kind: 'forcePerLength' });
   for (const m of moments) requireFinite(m, { parameter: 'moments', quantity: 'moment per width', kind: 'force' });
-  const { strain, curvature } = edges === 'free' ? freeStrains(stiffness, forces, moments) : heldStrains(stiffness, forces);
+  const { strain, curvature } =
+    edges === 'free' ? freeStrains(stiffness, forces, moments) : heldStrains(stiffness, forces);
   const points = plies.flatMap((ply, k) => {
     const [lower, upper] = [stiffness.faces[k]!, stiffness.faces[k + 1]!];
     const q = stiffness.rotated[k]!;
@@ -86,7 +95,11 @@ export function laminateResponse(plies: readonly Ply[], { forces, moments, edges
   return { strain, curvature, points };
 }
 
-const add = (u: Vector3, v: Vector3, factor: number): Vector3 => [u[0] + factor * v[0], u[1] + factor * v[1], u[2] + factor * v[2]];
+const add = (u: Vector3, v: Vector3, factor: number): Vector3 => [
+  u[0] + factor * v[0],
+  u[1] + factor * v[1],
+  u[2] + factor * v[2],
+];
 
 type Strains = Pick<LaminateResponse, 'strain' | 'curvature'>;
 

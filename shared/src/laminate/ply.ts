@@ -41,14 +41,25 @@ export interface Ply {
  * Refuses a ply that cannot exist.
  * @throws InputError when a modulus is not positive or Poisson's ratio would give energy for nothing
  */
-export function requirePlyMaterial({ modulusAlong, modulusAcross, shearModulus, poissonRatio, strengths }: PlyMaterial): void {
+export function requirePlyMaterial({
+  modulusAlong,
+  modulusAcross,
+  shearModulus,
+  poissonRatio,
+  strengths,
+}: PlyMaterial): void {
   requirePositive(modulusAlong, { parameter: 'modulusAlong', quantity: 'modulus along the fibre', kind: 'modulus' });
   requirePositive(modulusAcross, { parameter: 'modulusAcross', quantity: 'modulus across the fibre', kind: 'modulus' });
   requirePositive(shearModulus, { parameter: 'shearModulus', quantity: 'shear modulus', kind: 'modulus' });
   const poisson = { parameter: 'poissonRatio', quantity: 'Poisson’s ratio', kind: 'ratio' } as const;
   requireFinite(poissonRatio, poisson);
   // |ν12| < √(E1/E2): otherwise some load would release energy.
-  requireBelow(Math.abs(poissonRatio), Math.sqrt(modulusAlong / modulusAcross), 'must be smaller than the root of the ratio of the moduli', poisson);
+  requireBelow(
+    Math.abs(poissonRatio),
+    Math.sqrt(modulusAlong / modulusAcross),
+    'must be smaller than the root of the ratio of the moduli',
+    poisson,
+  );
   if (strengths) requireStrengths(strengths);
 }
 

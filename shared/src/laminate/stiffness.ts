@@ -77,10 +77,17 @@ function rotatedPlies(plies: readonly Ply[]): Matrix3[] {
 function couplingWarnings(shear: number, bending: number): Warning[] {
   const warnings: Warning[] = [];
   if (shear > NOTICEABLE) {
-    warnings.push({ code: 'unbalanced', message: 'The stack is not balanced: pulled along its length it also shears sideways.' });
+    warnings.push({
+      code: 'unbalanced',
+      message: 'The stack is not balanced: pulled along its length it also shears sideways.',
+    });
   }
   if (bending > NOTICEABLE) {
-    warnings.push({ code: 'unsymmetric', message: 'The stack is not the same above and below its middle: pulled straight it bends, and it comes out of the cure warped.' });
+    warnings.push({
+      code: 'unsymmetric',
+      message:
+        'The stack is not the same above and below its middle: pulled straight it bends, and it comes out of the cure warped.',
+    });
   }
   return warnings;
 }

@@ -19,7 +19,11 @@ export interface LaminateStrength extends FirstPlyFailure {
  * @throws InputError when a ply has no strengths or a number is out of range
  * @derivation load is proportional, so the factor R of firstPlyFailure scales a load of one newton per metre
  */
-export function inPlaneStrength(plies: readonly Ply[], sense: 'tension' | 'compression', edges: 'free' | 'held' = 'free'): LaminateStrength {
+export function inPlaneStrength(
+  plies: readonly Ply[],
+  sense: 'tension' | 'compression',
+  edges: 'free' | 'held' = 'free',
+): LaminateStrength {
   const { thickness } = laminateStiffness(plies);
   const sign = sense === 'tension' ? 1 : -1;
   const failure = firstPlyFailure(plies, { forces: [sign, 0, 0], moments: [0, 0, 0], edges });
@@ -37,10 +41,9 @@ export function inPlaneStrength(plies: readonly Ply[], sense: 'tension' | 'compr
  */
 export function flexuralStrength(plies: readonly Ply[]): LaminateStrength {
   const { thickness } = laminateStiffness(plies);
-  const [up, down] = ([1, -1] as const).map((sign) => firstPlyFailure(plies, { forces: [0, 0, 0], moments: [sign, 0, 0] })) as [
-    FirstPlyFailure,
-    FirstPlyFailure,
-  ];
+  const [up, down] = ([1, -1] as const).map((sign) =>
+    firstPlyFailure(plies, { forces: [0, 0, 0], moments: [sign, 0, 0] }),
+  ) as [FirstPlyFailure, FirstPlyFailure];
   const weaker = up.factor <= down.factor ? up : down;
   return { ...weaker, stress: (6 * weaker.factor) / thickness ** 2 };
 }

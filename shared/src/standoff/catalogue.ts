@@ -45,7 +45,14 @@ export function shortestThatClears({ height, clearance, movement }: Stack): Clea
   const length = CATALOGUE_LENGTHS[index];
   if (length === undefined) {
     const limit = CATALOGUE_LENGTHS.at(-1)!;
-    throw new InputError({ parameter: 'height', quantity: 'height between the plates', value: needed, rule: 'is more than the longest standoff sold', limit, kind: 'length' });
+    throw new InputError({
+      parameter: 'height',
+      quantity: 'height between the plates',
+      value: needed,
+      rule: 'is more than the longest standoff sold',
+      limit,
+      kind: 'length',
+    });
   }
   return { needed, length, spare: Math.max(0, length - needed), next: CATALOGUE_LENGTHS[index + 1] };
 }

@@ -49,10 +49,7 @@ export function columnForces(column: Column, { displacement, rotation }: PlateMo
     headMomentX: -left.moment,
     headMomentY: forward.moment,
     headMoment: Math.hypot(forward.moment, left.moment),
-    footMoment: Math.hypot(
-      forward.force * column.length + forward.moment,
-      left.force * column.length + left.moment,
-    ),
+    footMoment: Math.hypot(forward.force * column.length + forward.moment, left.force * column.length + left.moment),
   };
 }
 

@@ -35,8 +35,16 @@ export interface Column extends ColumnBeam {
 export function requireColumnBeam(column: ColumnBeam): void {
   requireBetween(column.length, 1e-4, 1e3, { parameter: 'length', quantity: 'standoff length', kind: 'length' });
   requireBetween(column.flexuralRigidity, 1e-9, 1e12, { parameter: 'flexuralRigidity', quantity: 'flexural rigidity' });
-  requireBetween(column.shearRigidity, 1e-6, 1e15, { parameter: 'shearRigidity', quantity: 'shear rigidity', kind: 'force' });
-  requireBetween(column.axialRigidity, 1e-6, 1e15, { parameter: 'axialRigidity', quantity: 'axial rigidity', kind: 'force' });
+  requireBetween(column.shearRigidity, 1e-6, 1e15, {
+    parameter: 'shearRigidity',
+    quantity: 'shear rigidity',
+    kind: 'force',
+  });
+  requireBetween(column.axialRigidity, 1e-6, 1e15, {
+    parameter: 'axialRigidity',
+    quantity: 'axial rigidity',
+    kind: 'force',
+  });
   requireFixity(column.foot, 'foot');
   requireFixity(column.head, 'head');
 }

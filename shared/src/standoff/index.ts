@@ -3,7 +3,13 @@ export type { Column, ColumnBeam, EndFixity } from './column.ts';
 export { columnHeadStiffness, type HeadStiffness } from './head-stiffness.ts';
 export { roundStandoff, standoffSection, type RoundStandoff } from './round-standoff.ts';
 export { PATTERNS, patternPositions, type Pattern, type PatternName } from './pattern.ts';
-export { movementAt, plateOnColumns, type LoadedPlate, type PlateMovement, type PlateOnColumns } from './rigid-plate.ts';
+export {
+  movementAt,
+  plateOnColumns,
+  type LoadedPlate,
+  type PlateMovement,
+  type PlateOnColumns,
+} from './rigid-plate.ts';
 export type { ColumnForces } from './column-forces.ts';
 export { rigidDiaphragm, type RigidDiaphragm, type SideSpring } from './rigid-diaphragm.ts';
 export { rockingBoss, type RockingBoss } from './rocking-boss.ts';

@@ -62,8 +62,16 @@ const NOTHING = 1e-9;
 export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly Limit[] {
   const { outerDiameter, bore, length, youngsModulus, yieldStrength } = strength;
   requireBetween(yieldStrength, 1e3, 1e12, { parameter: 'yieldStrength', quantity: 'yield strength', kind: 'stress' });
-  requireBetween(strength.screwLoad, 1e-3, 1e9, { parameter: 'screwLoad', quantity: 'strength of the screw', kind: 'force' });
-  requireBetween(strength.plateStrength, 1e3, 1e12, { parameter: 'plateStrength', quantity: 'bending strength of the plates', kind: 'stress' });
+  requireBetween(strength.screwLoad, 1e-3, 1e9, {
+    parameter: 'screwLoad',
+    quantity: 'strength of the screw',
+    kind: 'force',
+  });
+  requireBetween(strength.plateStrength, 1e3, 1e12, {
+    parameter: 'plateStrength',
+    quantity: 'bending strength of the plates',
+    kind: 'stress',
+  });
   const size = { outerDiameter, bore };
   const { area, vertical } = standoffSection(size);
   const worst = (name: LimitName, allowable: number, load: (forces: ColumnForces) => number): Limit => {
@@ -73,7 +81,11 @@ export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly L
     const speed = loaded ? survivableSpeed({ speed: body.speed, applied, allowable }) : undefined;
     return { name, applied, allowable, speed, column: loads.indexOf(applied) };
   };
-  const inPlate = (name: LimitName, plate: PlateFoot | undefined, moment: (forces: ColumnForces) => number): Limit[] => {
+  const inPlate = (
+    name: LimitName,
+    plate: PlateFoot | undefined,
+    moment: (forces: ColumnForces) => number,
+  ): Limit[] => {
     if (!plate) return [];
     const stressPerMoment = plateFootStress(plate, 1);
     return [worst(name, strength.plateStrength, (forces) => stressPerMoment * moment(forces))];
@@ -88,7 +100,12 @@ export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly L
     ),
     worst(
       'buckling',
-      bucklingStress({ effectiveLength: length, radiusOfGyration: Math.sqrt(vertical.secondMomentOfArea / area), youngsModulus, yieldStrength }),
+      bucklingStress({
+        effectiveLength: length,
+        radiusOfGyration: Math.sqrt(vertical.secondMomentOfArea / area),
+        youngsModulus,
+        yieldStrength,
+      }),
       ({ axial }) => Math.max(0, -axial) / area,
     ),
     ...inPlate('bottom plate', bottomPlate, ({ footMoment }) => footMoment),

@@ -52,10 +52,22 @@ export function noseHit(hit: NoseHit): NoseHitResult {
   requirePoint(at, 'point of the hit');
   requirePoint(centreOfMass, 'centre of mass');
   requireBetween(mass, 1e-6, 1e6, { parameter: 'mass', quantity: 'all-up mass', kind: 'mass' });
-  requireBetween(hit.pitchRadius, 1e-4, 100, { parameter: 'pitchRadius', quantity: 'radius of gyration in pitch', kind: 'length' });
-  requireBetween(hit.yawRadius, 1e-4, 100, { parameter: 'yawRadius', quantity: 'radius of gyration in yaw', kind: 'length' });
+  requireBetween(hit.pitchRadius, 1e-4, 100, {
+    parameter: 'pitchRadius',
+    quantity: 'radius of gyration in pitch',
+    kind: 'length',
+  });
+  requireBetween(hit.yawRadius, 1e-4, 100, {
+    parameter: 'yawRadius',
+    quantity: 'radius of gyration in yaw',
+    kind: 'length',
+  });
   requireBetween(hit.speed, 1e-6, 1e4, { parameter: 'speed', quantity: 'speed of the hit', kind: 'speed' });
-  requireBetween(hit.contactStiffness, 1e-3, 1e12, { parameter: 'contactStiffness', quantity: 'stiffness of the contact', kind: 'stiffness' });
+  requireBetween(hit.contactStiffness, 1e-3, 1e12, {
+    parameter: 'contactStiffness',
+    quantity: 'stiffness of the contact',
+    kind: 'stiffness',
+  });
   const shown = effectiveMass({
     mass,
     turns: [
@@ -67,5 +79,12 @@ export function noseHit(hit: NoseHit): NoseHitResult {
   const frameStiffness = 1 / -movementAt(unit, at).x;
   const stiffness = springsInSeries([hit.contactStiffness, frameStiffness]);
   const { peakForce, timeToPeak } = movingMassImpact({ mass: shown, speed: hit.speed, stiffness });
-  return { effectiveMass: shown, frameStiffness, stiffness, peakForce, timeToPeak, plate: scaledPlate(unit, peakForce) };
+  return {
+    effectiveMass: shown,
+    frameStiffness,
+    stiffness,
+    peakForce,
+    timeToPeak,
+    plate: scaledPlate(unit, peakForce),
+  };
 }

@@ -34,7 +34,12 @@ export interface Pattern {
  */
 export function patternPositions({ pattern, foreAft, across }: Pattern): readonly { x: number; y: number }[] {
   if (!Object.hasOwn(PATTERNS, pattern)) {
-    throw new InputError({ parameter: 'pattern', quantity: 'layout of the standoffs', value: pattern, rule: 'must be one of those listed' });
+    throw new InputError({
+      parameter: 'pattern',
+      quantity: 'layout of the standoffs',
+      value: pattern,
+      rule: 'must be one of those listed',
+    });
   }
   requireBetween(foreAft, 1e-4, 100, { parameter: 'foreAft', quantity: 'spacing fore and aft', kind: 'length' });
   requireBetween(across, 1e-4, 100, { parameter: 'across', quantity: 'spacing across', kind: 'length' });

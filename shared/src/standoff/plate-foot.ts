@@ -10,7 +10,11 @@ export interface PlateFoot extends RockingBoss {
 
 const requirePlate = ({ thickness, youngsModulus }: PlateFoot): void => {
   requirePositive(thickness, { parameter: 'thickness', quantity: 'plate thickness', kind: 'length' });
-  requirePositive(youngsModulus, { parameter: 'youngsModulus', quantity: 'Young’s modulus of the plate', kind: 'modulus' });
+  requirePositive(youngsModulus, {
+    parameter: 'youngsModulus',
+    quantity: 'Young’s modulus of the plate',
+    kind: 'modulus',
+  });
 };
 
 /**

@@ -16,7 +16,22 @@ export interface PlacedHead extends HeadStiffness {
  * and -θ_x to the left; each product below is one pair of those movements times the stiffness that couples them
  */
 export function plateStiffness(heads: readonly PlacedHead[]): readonly (readonly number[])[] {
-  const total = { sway: 0, swayX: 0, swayY: 0, swayPolar: 0, coupling: 0, couplingX: 0, couplingY: 0, tilt: 0, axial: 0, axialX: 0, axialY: 0, axialXX: 0, axialYY: 0, axialXY: 0 };
+  const total = {
+    sway: 0,
+    swayX: 0,
+    swayY: 0,
+    swayPolar: 0,
+    coupling: 0,
+    couplingX: 0,
+    couplingY: 0,
+    tilt: 0,
+    axial: 0,
+    axialX: 0,
+    axialY: 0,
+    axialXX: 0,
+    axialYY: 0,
+    axialXY: 0,
+  };
   for (const { x, y, sway, coupling, tilt, axial } of heads) {
     total.sway += sway;
     total.swayX += sway * x;

@@ -49,7 +49,12 @@ export function rigidDiaphragm(springs: readonly SideSpring[]): RigidDiaphragm {
     0,
   );
   if (!(torsion > 1e-30)) {
-    throw new InputError({ parameter: 'springs', quantity: 'layout of the posts', value: springs.length, rule: 'leaves the plate free to turn' });
+    throw new InputError({
+      parameter: 'springs',
+      quantity: 'layout of the posts',
+      value: springs.length,
+      rule: 'leaves the plate free to turn',
+    });
   }
   return {
     centre,

@@ -49,7 +49,9 @@ export function plateOnColumns({ columns, force, at }: LoadedPlate): PlateOnColu
     y: columns.reduce((sum, { y }) => sum + y, 0) / columns.length,
     z: 0,
   };
-  const stiffness = plateStiffness(columns.map((column) => ({ ...columnHeadStiffness(column), x: column.x - centre.x, y: column.y - centre.y })));
+  const stiffness = plateStiffness(
+    columns.map((column) => ({ ...columnHeadStiffness(column), x: column.x - centre.x, y: column.y - centre.y })),
+  );
   const moment = cross({ x: at.x - centre.x, y: at.y - centre.y, z: at.z }, force);
   const solution = solveSymmetric(stiffness, [force.x, force.y, force.z, moment.x, moment.y, moment.z]);
   if (!solution?.every(Number.isFinite)) {
@@ -91,7 +93,12 @@ export const scaledPlate = ({ displacement, rotation, columns }: PlateOnColumns,
 
 function requireColumns(columns: readonly Column[]): void {
   if (!Array.isArray(columns) || columns.length === 0 || columns.length > 1000) {
-    throw new InputError({ parameter: 'columns', quantity: 'standoffs', value: columns?.length, rule: 'must be between one and a thousand' });
+    throw new InputError({
+      parameter: 'columns',
+      quantity: 'standoffs',
+      value: columns?.length,
+      rule: 'must be between one and a thousand',
+    });
   }
   for (const { x, y } of columns) {
     requirePosition(x, 'x', 'place of a standoff');

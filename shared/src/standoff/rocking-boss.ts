@@ -31,10 +31,20 @@ export function rockingBoss({ bossRadius, plateRadius, edge }: RockingBoss): { a
   requireBelow(plateRadius, 20 * bossRadius, 'must be smaller than twenty times the radius of the face', subject);
   const ratio = bossRadius / plateRadius;
   if (ratio > 0.95) {
-    throw new InputError({ ...subject, value: plateRadius, rule: 'must be larger than the face of the standoff', limit: bossRadius / 0.95 });
+    throw new InputError({
+      ...subject,
+      value: plateRadius,
+      rule: 'must be larger than the face of the standoff',
+      limit: bossRadius / 0.95,
+    });
   }
   if (edge !== 'supported' && edge !== 'fixed') {
-    throw new InputError({ parameter: 'edge', quantity: 'edge of the plate', value: edge, rule: 'must be supported or fixed' });
+    throw new InputError({
+      parameter: 'edge',
+      quantity: 'edge of the plate',
+      value: edge,
+      rule: 'must be supported or fixed',
+    });
   }
   const nu = POISSON_RATIO;
   // Radii in units of the plate's; rows: w and w' at the boss, w and the edge condition at one.

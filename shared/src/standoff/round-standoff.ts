@@ -49,7 +49,11 @@ export function standoffSection({ outerDiameter, bore }: Pick<RoundStandoff, 'ou
 export function roundStandoff(standoff: RoundStandoff): ColumnBeam {
   const section = standoffSection(standoff);
   const { youngsModulus, shearModulus, length, foot, head } = standoff;
-  requireBetween(youngsModulus, 1e6, 1e13, { parameter: 'youngsModulus', quantity: 'Young’s modulus', kind: 'modulus' });
+  requireBetween(youngsModulus, 1e6, 1e13, {
+    parameter: 'youngsModulus',
+    quantity: 'Young’s modulus',
+    kind: 'modulus',
+  });
   requireBetween(shearModulus, 1e6, 1e13, { parameter: 'shearModulus', quantity: 'shear modulus', kind: 'modulus' });
   return {
     length,

@@ -14,7 +14,10 @@ export function solveSymmetric(matrix: readonly (readonly number[])[], right: re
   if (!matrix.every((row, i) => row[i]! > 0)) return undefined;
   const scale = matrix.map((row, i) => 1 / Math.sqrt(row[i]!));
   const scaled = matrix.map((row, i) => row.map((entry, j) => entry * scale[i]! * scale[j]!));
-  return eliminate(scaled, right.map((entry, i) => entry * scale[i]!))?.map((entry, i) => entry * scale[i]!);
+  return eliminate(
+    scaled,
+    right.map((entry, i) => entry * scale[i]!),
+  )?.map((entry, i) => entry * scale[i]!);
 }
 
 /**

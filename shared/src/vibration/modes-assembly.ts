@@ -2,7 +2,13 @@ import type { ArmSegment } from '../beam/index.ts';
 import { rigidity } from '../beam/index.ts';
 import type { Plane } from '../section/index.ts';
 import { addTo, banded, type Banded } from './modes-banded.ts';
-import { bendingMass, bendingStiffness, twistElement, type ElementMatrix, type ElementValues } from './modes-element.ts';
+import {
+  bendingMass,
+  bendingStiffness,
+  twistElement,
+  type ElementMatrix,
+  type ElementValues,
+} from './modes-element.ts';
 import type { MotorAtTip } from './motor.ts';
 
 export interface ArmSystem {
@@ -25,13 +31,17 @@ export interface ArmSystemInput {
 }
 
 function elementValues(segment: ArmSegment, plane: Plane, length: number): ElementValues {
-  const sum = (of: (layer: ArmSegment['layers'][number]) => number): number => segment.layers.reduce((total, layer) => total + of(layer), 0);
+  const sum = (of: (layer: ArmSegment['layers'][number]) => number): number =>
+    segment.layers.reduce((total, layer) => total + of(layer), 0);
   return {
     length,
     ...rigidity(segment, plane),
     mass: sum((layer) => layer.density! * layer.section.area),
     rotary: sum((layer) => layer.density! * layer.section[plane].secondMomentOfArea),
-    polar: sum((layer) => layer.density! * (layer.section.vertical.secondMomentOfArea + layer.section.horizontal.secondMomentOfArea)),
+    polar: sum(
+      (layer) =>
+        layer.density! * (layer.section.vertical.secondMomentOfArea + layer.section.horizontal.secondMomentOfArea),
+    ),
   };
 }
 
@@ -68,7 +78,11 @@ export function assembleArm(input: ArmSystemInput): ArmSystem {
   const size = free + elements.length * kinds;
   const [stiffness, mass] = [banded(size, 2 * kinds - 1), banded(size, 2 * kinds - 1)];
   const add = (to: Banded, places: readonly number[], matrix: ElementMatrix): void =>
-    matrix.forEach((row, i) => row.forEach((value, j) => i >= j && places[i]! >= 0 && places[j]! >= 0 && addTo(to, places[i]!, places[j]!, value)));
+    matrix.forEach((row, i) =>
+      row.forEach(
+        (value, j) => i >= j && places[i]! >= 0 && places[j]! >= 0 && addTo(to, places[i]!, places[j]!, value),
+      ),
+    );
   const spring = (kind: number, value: number | undefined): void => {
     if (value !== undefined) addTo(stiffness, unknown(0, kind), unknown(0, kind), value);
   };
@@ -89,8 +103,19 @@ export function assembleArm(input: ArmSystemInput): ArmSystem {
 
   const tip = [0, 1, 2].slice(0, kinds).map((kind) => unknown(elements.length, kind));
   const lever = motor.mass * motor.offset;
-  add(mass, tip, plane === 'vertical'
-    ? [[motor.mass, 0], [0, motor.pitchInertia + lever * motor.offset]]
-    : [[motor.mass, 0, lever], [0, motor.yawInertia, 0], [lever, 0, motor.rollInertia + lever * motor.offset]]);
+  add(
+    mass,
+    tip,
+    plane === 'vertical'
+      ? [
+          [motor.mass, 0],
+          [0, motor.pitchInertia + lever * motor.offset],
+        ]
+      : [
+          [motor.mass, 0, lever],
+          [0, motor.yawInertia, 0],
+          [lever, 0, motor.rollInertia + lever * motor.offset],
+        ],
+  );
   return { stiffness, mass, stations, unknown };
 }

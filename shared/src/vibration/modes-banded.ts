@@ -7,7 +7,11 @@ export interface Banded {
   entries: Float64Array;
 }
 
-export const banded = (size: number, half: number): Banded => ({ size, half, entries: new Float64Array(size * (half + 1)) });
+export const banded = (size: number, half: number): Banded => ({
+  size,
+  half,
+  entries: new Float64Array(size * (half + 1)),
+});
 
 /** Adds to an entry and its mirror image. Call once a pair. */
 export function addTo({ half, entries }: Banded, row: number, column: number, value: number): void {
@@ -38,7 +42,8 @@ export function factor({ size, half, entries }: Banded): Banded {
     for (let d = Math.min(half, i); d >= 0; d--) {
       const j = i - d;
       let sum = entries[i * width + d]!;
-      for (let k = Math.max(0, i - half); k < j; k++) sum -= l.entries[i * width + i - k]! * l.entries[j * width + j - k]!;
+      for (let k = Math.max(0, i - half); k < j; k++)
+        sum -= l.entries[i * width + i - k]! * l.entries[j * width + j - k]!;
       l.entries[i * width + d] = d === 0 ? Math.sqrt(sum) : sum / l.entries[j * width]!;
     }
   }

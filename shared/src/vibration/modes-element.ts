@@ -74,7 +74,10 @@ export function bendingMass({ length: l, flexural, shear, mass, rotary }: Elemen
  * @throws InputError through the function that assembles
  * @source przemieniecki-1968-matrix, § 11.3, as a bar with GJ and ρ I_p
  */
-export function twistElement({ length: l, torsional, polar }: ElementValues): { stiffness: ElementMatrix; mass: ElementMatrix } {
+export function twistElement({ length: l, torsional, polar }: ElementValues): {
+  stiffness: ElementMatrix;
+  mass: ElementMatrix;
+} {
   const k = torsional / l;
   const m = (polar * l) / 6;
   return {

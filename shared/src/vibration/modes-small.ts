@@ -22,7 +22,21 @@ export function symmetricEigen(matrix: readonly (readonly number[])[]): { values
   return { values: order.map((i) => a[i]![i]!), vectors: order.map((i) => v.map((row) => row[i]!)) };
 }
 
-function rotate({ a, v, p, q, c, s }: { a: number[][]; v: number[][]; p: number; q: number; c: number; s: number }): void {
+function rotate({
+  a,
+  v,
+  p,
+  q,
+  c,
+  s,
+}: {
+  a: number[][];
+  v: number[][];
+  p: number;
+  q: number;
+  c: number;
+  s: number;
+}): void {
   const turn = (row: number[]): void => {
     const [x, y] = [row[p]!, row[q]!];
     row[p] = c * x - s * y;

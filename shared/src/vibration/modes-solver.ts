@@ -34,17 +34,27 @@ export function lowestModes(stiffness: Banded, mass: Banded, count: number): Eig
   const held = factor(stiffness);
   const vectors = Math.min(size, count + SPARE);
   // Any start that is not blind to a mode will do; the same one each time.
-  let basis: Float64Array[] = Array.from({ length: vectors }, (_, j) => Float64Array.from({ length: size }, (__, i) => Math.sin((j + 1.37) * (i + 1.61) ** 1.1)));
+  let basis: Float64Array[] = Array.from({ length: vectors }, (_, j) =>
+    Float64Array.from({ length: size }, (__, i) => Math.sin((j + 1.37) * (i + 1.61) ** 1.1)),
+  );
   basis = orthonormal(basis, mass);
   let values: number[] = [];
   for (let round = 0; round < MOST_ROUNDS; round++) {
     const moving = basis.map((x) => timesVector(mass, x));
     const next = moving.map((x) => solve(held, x));
     // The flexibility in this basis: its largest values are 1/ω², good to the last digits, as those of K itself are not.
-    const small = symmetricEigen(moving.map((x, i) => moving.map((y, j) => (i <= j ? dot(x, next[j]!) : dot(y, next[i]!)))));
-    basis = orthonormal(small.vectors.reverse().map((weights) => combine(next, weights)), mass);
+    const small = symmetricEigen(
+      moving.map((x, i) => moving.map((y, j) => (i <= j ? dot(x, next[j]!) : dot(y, next[i]!)))),
+    );
+    basis = orthonormal(
+      small.vectors.reverse().map((weights) => combine(next, weights)),
+      mass,
+    );
     const last = values;
-    values = small.values.reverse().slice(0, count).map((value) => 1 / value);
+    values = small.values
+      .reverse()
+      .slice(0, count)
+      .map((value) => 1 / value);
     if (last.length > 0 && values.every((value, i) => Math.abs(value - last[i]!) <= SETTLED * value)) break;
   }
   return values.map((value, i) => ({ value, vector: basis[i]! }));

@@ -54,7 +54,15 @@ export function armModes(input: ArmModesInput): { modes: readonly ArmMode[]; war
   return { modes, warnings: beamModelWarnings({ segments, plane, highestFrequency: modes.at(-1)!.frequency }) };
 }
 
-function requireModesInput({ segments, plane, motor, rootBending, rootTwist, count = 2, elements = 16 }: ArmModesInput): void {
+function requireModesInput({
+  segments,
+  plane,
+  motor,
+  rootBending,
+  rootTwist,
+  count = 2,
+  elements = 16,
+}: ArmModesInput): void {
   requireSegments(segments);
   requirePlane(plane);
   requireMotor(motor);
@@ -79,7 +87,8 @@ function twistShare({ stiffness, stations, unknown }: ArmSystem, vector: Float64
     const place = unknown(node, 2);
     if (place >= 0) twist[place] = vector[place]!;
   });
-  const energy = (x: Float64Array): number => timesVector(stiffness, x).reduce((sum, force, i) => sum + force * x[i]!, 0);
+  const energy = (x: Float64Array): number =>
+    timesVector(stiffness, x).reduce((sum, force, i) => sum + force * x[i]!, 0);
   return Math.min(1, Math.max(0, energy(twist) / energy(vector)));
 }
 
@@ -89,7 +98,8 @@ function shapeOf({ stations, unknown }: ArmSystem, vector: Float64Array, plane: 
     deflection: at(vector, unknown(node, 0)),
     twist: plane === 'vertical' ? 0 : at(vector, unknown(node, 2)),
   }));
-  const largest = (of: (point: (typeof raw)[number]) => number): number => raw.reduce((most, point) => (Math.abs(of(point)) > Math.abs(most) ? of(point) : most), 0);
+  const largest = (of: (point: (typeof raw)[number]) => number): number =>
+    raw.reduce((most, point) => (Math.abs(of(point)) > Math.abs(most) ? of(point) : most), 0);
   const [deflection, twist] = [largest((p) => p.deflection), largest((p) => p.twist)];
   // Pure twist leaves rounding in the deflection: that is not a scale.
   const scale = Math.abs(deflection) > 1e-9 * Math.abs(twist) ? deflection : twist;

@@ -31,7 +31,13 @@ export function cylinderMotor(motor: { mass: number; diameter: number; height: n
   requirePositive(motor.height, { parameter: 'height', quantity: 'motor height', kind: 'length' });
   const radius = motor.diameter / 2;
   const across = (motor.mass * (3 * radius ** 2 + motor.height ** 2)) / 12;
-  const tip = { mass: motor.mass, offset: motor.offset, rollInertia: across, pitchInertia: across, yawInertia: (FIXED_SHARE * motor.mass * radius ** 2) / 2 };
+  const tip = {
+    mass: motor.mass,
+    offset: motor.offset,
+    rollInertia: across,
+    pitchInertia: across,
+    yawInertia: (FIXED_SHARE * motor.mass * radius ** 2) / 2,
+  };
   requireMotor(tip);
   return tip;
 }

@@ -27,13 +27,22 @@ export function cantileverEigenvalue({ mode, massRatio = 0, inertiaRatio = 0 }: 
   const which = { parameter: 'mode', quantity: 'number of the mode', kind: 'count' } as const;
   requireBetween(mode, 1, HIGHEST_MODE, which);
   if (!Number.isInteger(mode)) throw new InputError({ ...which, value: mode, rule: 'must be a whole number' });
-  requireBetween(massRatio, 0, LARGEST_RATIO, { parameter: 'massRatio', quantity: 'tip mass over beam mass', kind: 'ratio' });
-  requireBetween(inertiaRatio, 0, LARGEST_RATIO, { parameter: 'inertiaRatio', quantity: 'inertia at the tip over that of the beam', kind: 'ratio' });
+  requireBetween(massRatio, 0, LARGEST_RATIO, {
+    parameter: 'massRatio',
+    quantity: 'tip mass over beam mass',
+    kind: 'ratio',
+  });
+  requireBetween(inertiaRatio, 0, LARGEST_RATIO, {
+    parameter: 'inertiaRatio',
+    quantity: 'inertia at the tip over that of the beam',
+    kind: 'ratio',
+  });
   // Divided by cosh β, which outgrows everything, and by the ratios, which may be huge.
   const scale = (1 + massRatio) * (1 + inertiaRatio);
   const equation = (b: number): number => {
     const [c, s, t, r] = [Math.cos(b), Math.sin(b), Math.tanh(b), 1 / Math.cosh(b)];
-    const tip = massRatio * b * (c * t - s) - inertiaRatio * b ** 3 * (c * t + s) + massRatio * inertiaRatio * b ** 4 * (r - c);
+    const tip =
+      massRatio * b * (c * t - s) - inertiaRatio * b ** 3 * (c * t + s) + massRatio * inertiaRatio * b ** 4 * (r - c);
     return (r + c + tip) / scale;
   };
   // The lowest root falls as the fourth root of the ratios grows: the walk starts below it.
@@ -58,11 +67,18 @@ export interface UniformCantilever extends TipRatios {
  * @throws InputError when a number is out of range
  * @source blevins-1979-frequency, table 8-1, 8-8
  */
-export function uniformCantileverFrequency({ flexuralRigidity, massPerLength, length, ...ratios }: UniformCantilever): number {
+export function uniformCantileverFrequency({
+  flexuralRigidity,
+  massPerLength,
+  length,
+  ...ratios
+}: UniformCantilever): number {
   requirePositive(flexuralRigidity, { parameter: 'flexuralRigidity', quantity: 'flexural rigidity' });
   requirePositive(massPerLength, { parameter: 'massPerLength', quantity: 'mass per length', kind: 'linearDensity' });
   requirePositive(length, { parameter: 'length', quantity: 'length', kind: 'length' });
-  return (cantileverEigenvalue(ratios) ** 2 * Math.sqrt(flexuralRigidity / massPerLength)) / (2 * Math.PI * length ** 2);
+  return (
+    (cantileverEigenvalue(ratios) ** 2 * Math.sqrt(flexuralRigidity / massPerLength)) / (2 * Math.PI * length ** 2)
+  );
 }
 
 export interface UniformShaft {
@@ -85,13 +101,26 @@ export interface UniformShaft {
  * @throws InputError when a number is out of range
  * @source rao-2011-vibrations, § 8.4, torsional system with a disc
  */
-export function uniformShaftFrequency({ torsionalRigidity, inertiaPerLength, length, tipInertia }: UniformShaft): number {
+export function uniformShaftFrequency({
+  torsionalRigidity,
+  inertiaPerLength,
+  length,
+  tipInertia,
+}: UniformShaft): number {
   requirePositive(torsionalRigidity, { parameter: 'torsionalRigidity', quantity: 'torsional rigidity' });
   requirePositive(inertiaPerLength, { parameter: 'inertiaPerLength', quantity: 'moment of inertia per length' });
   requirePositive(length, { parameter: 'length', quantity: 'length', kind: 'length' });
-  requireNotNegative(tipInertia, { parameter: 'tipInertia', quantity: 'moment of inertia at the tip', kind: 'momentOfInertia' });
+  requireNotNegative(tipInertia, {
+    parameter: 'tipInertia',
+    quantity: 'moment of inertia at the tip',
+    kind: 'momentOfInertia',
+  });
   const ratio = tipInertia / (inertiaPerLength * length);
-  requireBetween(ratio, 0, LARGEST_RATIO, { parameter: 'tipInertia', quantity: 'inertia at the tip over that of the shaft', kind: 'ratio' });
+  requireBetween(ratio, 0, LARGEST_RATIO, {
+    parameter: 'tipInertia',
+    quantity: 'inertia at the tip over that of the shaft',
+    kind: 'ratio',
+  });
   const beta = bisectShaft(ratio);
   return (beta * Math.sqrt(torsionalRigidity / inertiaPerLength)) / (2 * Math.PI * length);
 }

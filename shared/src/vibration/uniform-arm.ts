@@ -52,12 +52,27 @@ export function uniformArmFrequencies(arm: UniformArm): UniformArmFrequencies {
   const segments = [{ length, layers: [{ section, youngsModulus, shearModulus, density }] }];
   const motor = cylinderMotor(arm.motor);
   const vertical = armModes({ segments, plane: 'vertical', motor, rootBending: root.vertical });
-  const horizontal = armModes({ segments, plane: 'horizontal', motor, rootBending: root.horizontal, rootTwist: root.twist, count: 3 });
+  const horizontal = armModes({
+    segments,
+    plane: 'horizontal',
+    motor,
+    rootBending: root.horizontal,
+    rootTwist: root.twist,
+    count: 3,
+  });
   const [first, second] = vertical.modes as readonly [ArmMode, ArmMode];
   const sideways = horizontal.modes as readonly [ArmMode, ArmMode, ArmMode];
-  const tube = shape.kind === 'tube' ? thinTubeWarnings({ ...shape, hoopModulus: HOOP_SHARE * youngsModulus, density }, first.frequency) : [];
+  const tube =
+    shape.kind === 'tube'
+      ? thinTubeWarnings({ ...shape, hoopModulus: HOOP_SHARE * youngsModulus, density }, first.frequency)
+      : [];
   const all = [...vertical.warnings, ...horizontal.warnings, ...tube];
-  return { section, upDown: [first, second], sideways, warnings: all.filter((w, i) => all.findIndex((other) => other.code === w.code) === i) };
+  return {
+    section,
+    upDown: [first, second],
+    sideways,
+    warnings: all.filter((w, i) => all.findIndex((other) => other.code === w.code) === i),
+  };
 }
 
 export interface FrequencySlopes {
@@ -90,19 +105,24 @@ const STEP = 1e-4;
 export function armSensitivity(arm: UniformArm): ArmSensitivity {
   const slopes = (value: number, change: (to: number) => UniformArm): FrequencySlopes => {
     requirePositive(value, { parameter: 'value', quantity: 'size of the arm' });
-    const [low, high] = [uniformArmFrequencies(change(value * (1 - STEP))), uniformArmFrequencies(change(value * (1 + STEP)))];
+    const [low, high] = [
+      uniformArmFrequencies(change(value * (1 - STEP))),
+      uniformArmFrequencies(change(value * (1 + STEP))),
+    ];
     const slope = (of: (f: UniformArmFrequencies) => number): number => (of(high) - of(low)) / (2 * STEP * value);
     return { upDown: slope((f) => f.upDown[0].frequency), sideways: slope((f) => f.sideways[0].frequency) };
   };
   const { shape, motor } = arm;
   return {
     length: slopes(arm.length, (length) => ({ ...arm, length })),
-    size: shape.kind === 'tube'
-      ? slopes(shape.outerDiameter, (outerDiameter) => ({ ...arm, shape: { ...shape, outerDiameter } }))
-      : slopes(shape.width, (width) => ({ ...arm, shape: { ...shape, width } })),
-    wall: shape.kind === 'tube'
-      ? slopes(shape.wall, (wall) => ({ ...arm, shape: { ...shape, wall } }))
-      : slopes(shape.height, (height) => ({ ...arm, shape: { ...shape, height } })),
+    size:
+      shape.kind === 'tube'
+        ? slopes(shape.outerDiameter, (outerDiameter) => ({ ...arm, shape: { ...shape, outerDiameter } }))
+        : slopes(shape.width, (width) => ({ ...arm, shape: { ...shape, width } })),
+    wall:
+      shape.kind === 'tube'
+        ? slopes(shape.wall, (wall) => ({ ...arm, shape: { ...shape, wall } }))
+        : slopes(shape.height, (height) => ({ ...arm, shape: { ...shape, height } })),
     mass: slopes(motor.mass, (mass) => ({ ...arm, motor: { ...motor, mass } })),
   };
 }

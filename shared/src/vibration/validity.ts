@@ -20,22 +20,37 @@ const RING_SHARE = 0.5;
  * @throws InputError through armModes
  * @source timoshenko-1970-elasticity for the shear beam; cowper-1966-shear; the half is our margin
  */
-export function beamModelWarnings(input: { segments: readonly ArmSegment[]; plane: Plane; highestFrequency: number }): Warning[] {
+export function beamModelWarnings(input: {
+  segments: readonly ArmSegment[];
+  plane: Plane;
+  highestFrequency: number;
+}): Warning[] {
   const { segments, plane, highestFrequency } = input;
   const warnings: Warning[] = [];
   const length = segments.reduce((sum, segment) => sum + segment.length, 0);
-  const depth = Math.max(...segments.flatMap(({ layers }) => layers.map(({ section }) => 2 * section[plane].extremeFibre)));
+  const depth = Math.max(
+    ...segments.flatMap(({ layers }) => layers.map(({ section }) => 2 * section[plane].extremeFibre)),
+  );
   if (length < LEAST_SLENDERNESS * depth) {
-    warnings.push({ code: 'arm-too-stubby', message: 'The arm is shorter than five times its depth: its ends decide, and beam theory is a guess.' });
+    warnings.push({
+      code: 'arm-too-stubby',
+      message: 'The arm is shorter than five times its depth: its ends decide, and beam theory is a guess.',
+    });
   }
   const cutOff = Math.min(
     ...segments.map((segment) => {
-      const rotary = segment.layers.reduce((sum, { density = 0, section }) => sum + density * section[plane].secondMomentOfArea, 0);
+      const rotary = segment.layers.reduce(
+        (sum, { density = 0, section }) => sum + density * section[plane].secondMomentOfArea,
+        0,
+      );
       return Math.sqrt(rigidity(segment, plane).shear / rotary) / (2 * Math.PI);
     }),
   );
   if (highestFrequency > CUT_OFF_SHARE * cutOff) {
-    warnings.push({ code: 'beyond-beam-model', message: 'The higher frequency is close to the limit of the shear beam: do not rely on it.' });
+    warnings.push({
+      code: 'beyond-beam-model',
+      message: 'The higher frequency is close to the limit of the shear beam: do not rely on it.',
+    });
   }
   return warnings;
 }
@@ -75,5 +90,11 @@ export function ringFrequency({ hoopModulus, density, ...tube }: ThinTube): numb
  */
 export function thinTubeWarnings(tube: ThinTube, highestFrequency: number): Warning[] {
   if (highestFrequency <= RING_SHARE * ringFrequency(tube)) return [];
-  return [{ code: 'wall-too-thin', message: 'The wall is so thin that the tube goes oval near this frequency: it is no beam any more. Half the ring frequency is the limit.' }];
+  return [
+    {
+      code: 'wall-too-thin',
+      message:
+        'The wall is so thin that the tube goes oval near this frequency: it is no beam any more. Half the ring frequency is the limit.',
+    },
+  ];
 }

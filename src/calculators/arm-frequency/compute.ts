@@ -29,21 +29,46 @@ export interface FrequencyResult {
   sensitivity: ArmSensitivity;
 }
 
-const LIBRARY = { rolled: ROLL_WRAPPED_TUBE, pultruded: PULTRUDED_TUBE, woven: WOVEN_PLATE, quasi: QUASI_ISOTROPIC_PLATE } as const;
+const LIBRARY = {
+  rolled: ROLL_WRAPPED_TUBE,
+  pultruded: PULTRUDED_TUBE,
+  woven: WOVEN_PLATE,
+  quasi: QUASI_ISOTROPIC_PLATE,
+} as const;
 
-function materialOf({ material, youngsModulus, shearModulus, density }: FrequencyValues): Pick<UniformArm, 'youngsModulus' | 'shearModulus' | 'density'> {
+function materialOf({
+  material,
+  youngsModulus,
+  shearModulus,
+  density,
+}: FrequencyValues): Pick<UniformArm, 'youngsModulus' | 'shearModulus' | 'density'> {
   if (material === 'own') return { youngsModulus, shearModulus, density };
   const part = LIBRARY[material];
-  return { youngsModulus: part.youngsModulus.typical, shearModulus: part.shearModulus.typical, density: part.density.typical };
+  return {
+    youngsModulus: part.youngsModulus.typical,
+    shearModulus: part.shearModulus.typical,
+    density: part.density.typical,
+  };
 }
 
 export function armOf(values: FrequencyValues): UniformArm {
   return {
-    shape: values.shape === 'tube' ? { kind: 'tube', outerDiameter: values.outerDiameter, wall: values.wall } : { kind: 'strip', width: values.width, height: values.height },
+    shape:
+      values.shape === 'tube'
+        ? { kind: 'tube', outerDiameter: values.outerDiameter, wall: values.wall }
+        : { kind: 'strip', width: values.width, height: values.height },
     length: values.armLength,
     ...materialOf(values),
-    motor: { mass: values.motorMass, diameter: values.motorDiameter, height: values.motorHeight, offset: values.motorRise },
-    root: values.root === 'springs' ? { vertical: values.rootVertical, horizontal: values.rootHorizontal, twist: values.rootTwist } : {},
+    motor: {
+      mass: values.motorMass,
+      diameter: values.motorDiameter,
+      height: values.motorHeight,
+      offset: values.motorRise,
+    },
+    root:
+      values.root === 'springs'
+        ? { vertical: values.rootVertical, horizontal: values.rootHorizontal, twist: values.rootTwist }
+        : {},
   };
 }
 

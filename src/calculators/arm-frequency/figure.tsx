@@ -18,7 +18,12 @@ export function Figure({ values, result, show }: FigureProps<FrequencyValues, Fr
   const { section, upDown, sideways } = result.modes;
   const [high, wide] = [section.vertical.extremeFibre, section.horizontal.extremeFibre];
   const foot = Math.max(motorRise - motorHeight / 2, high);
-  const bounds = { left: -0.02, right: L + motorDiameter / 2, bottom: -Math.max(high, 0.01), top: foot + motorHeight + DRAWN * L };
+  const bounds = {
+    left: -0.02,
+    right: L + motorDiameter / 2,
+    bottom: -Math.max(high, 0.01),
+    top: foot + motorHeight + DRAWN * L,
+  };
   const plan = Math.max(motorDiameter / 2, wide) + DRAWN * L;
   return (
     <>
@@ -32,12 +37,20 @@ export function Figure({ values, result, show }: FigureProps<FrequencyValues, Fr
       >
         <Outline rect={{ x: -0.02, y: -high, width: 0.02, height: 2 * high }} fill="hatch" />
         <Outline rect={{ x: 0, y: -high, width: L + 0.3 * motorDiameter, height: 2 * high }} />
-        <Outline rect={{ x: L - motorDiameter / 2, y: foot, width: motorDiameter, height: motorHeight, cornerRadius: 0.002 }} fill="shade" />
+        <Outline
+          rect={{ x: L - motorDiameter / 2, y: foot, width: motorDiameter, height: motorHeight, cornerRadius: 0.002 }}
+          fill="shade"
+        />
         <CentreLine from={{ x: L, y: -high }} to={{ x: L, y: foot + motorHeight }} />
         {moved(upDown[0], L, high).map((points, i) => (
           <HiddenLine key={i} points={points} open tone="accent" />
         ))}
-        <Label at={{ x: L * 0.35, y: high }} dy={34} text={`up and down ${show(upDown[0].frequency, 'frequency')}`} tone="accent" />
+        <Label
+          at={{ x: L * 0.35, y: high }}
+          dy={34}
+          text={`up and down ${show(upDown[0].frequency, 'frequency')}`}
+          tone="accent"
+        />
         <DimensionLine from={{ x: 0, y: -high }} to={{ x: L, y: -high }} offset={-20} label={show(L, 'length')} />
       </Drawing>
       <Drawing
@@ -54,7 +67,12 @@ export function Figure({ values, result, show }: FigureProps<FrequencyValues, Fr
         {moved(sideways[0], L, wide).map((points, i) => (
           <HiddenLine key={i} points={points} open tone="accent" />
         ))}
-        <Label at={{ x: L * 0.35, y: wide }} dy={34} text={`sideways ${show(sideways[0].frequency, 'frequency')}`} tone="accent" />
+        <Label
+          at={{ x: L * 0.35, y: wide }}
+          dy={34}
+          text={`sideways ${show(sideways[0].frequency, 'frequency')}`}
+          tone="accent"
+        />
       </Drawing>
     </>
   );

@@ -26,13 +26,28 @@ export default defineCalculator({
   steps,
   plots,
   Figure,
-  figureCaption: 'To scale, the movement much enlarged. Dashed: the arm at one end of its swing; the motor moves with it.',
+  figureCaption:
+    'To scale, the movement much enlarged. Dashed: the arm at one end of its swing; the motor moves with it.',
   assumptions: [
     'One arm on a body that stands still. On a real frame the body moves a little against the arms, which raises some of the frequencies by some per cent. Results are estimates.',
     'One section from root to motor; doubler, holes, wires and mount left out. The motor is a solid cylinder with half of it fixed against turning about its own axis.',
     'The root is a linear spring. With play in the holes the arm rattles instead, at a lower frequency that depends on how hard it is shaken.',
     'No damping: the model says where the arm rings, not how loudly. The propeller’s gyroscopic moment is left out; it splits the frequencies a little at high speed.',
   ],
-  sources: ['przemieniecki-1968-matrix', 'thomson-1998-vibration', 'gurgoze-1996-eigenfrequencies', 'blevins-1979-frequency', 'cowper-1966-shear', 'common-practice'],
-  formulas: ['vibration/uniform-arm.ts', 'vibration/modes.ts', 'vibration/modes-element.ts', 'vibration/spring-mass.ts', 'vibration/propeller-lines.ts', 'vibration/validity.ts'],
+  sources: [
+    'przemieniecki-1968-matrix',
+    'thomson-1998-vibration',
+    'gurgoze-1996-eigenfrequencies',
+    'blevins-1979-frequency',
+    'cowper-1966-shear',
+    'common-practice',
+  ],
+  formulas: [
+    'vibration/uniform-arm.ts',
+    'vibration/modes.ts',
+    'vibration/modes-element.ts',
+    'vibration/spring-mass.ts',
+    'vibration/propeller-lines.ts',
+    'vibration/validity.ts',
+  ],
 });

@@ -11,7 +11,14 @@ const isStrip = (values: Choices): boolean => values.shape === 'strip';
 const ownMaterial = (values: Choices): boolean => values.material === 'own';
 const sprung = (values: Choices): boolean => values.root === 'springs';
 
-const spring = { quantity: 'rotationalStiffness', min: 20, max: 50000, step: 10, group: 'Root', shownWhen: sprung } as const;
+const spring = {
+  quantity: 'rotationalStiffness',
+  min: 20,
+  max: 50000,
+  step: 10,
+  group: 'Root',
+  shownWhen: sprung,
+} as const;
 
 export const inputs = {
   shape: {
@@ -50,7 +57,13 @@ export const inputs = {
   armLength: { ...armLength, parameters: ['length'] },
   material: {
     label: 'Material',
-    choices: { rolled: 'roll-wrapped tube', pultruded: 'pultruded tube', woven: 'woven plate, 0/90', quasi: 'quasi-isotropic plate', own: 'own values' },
+    choices: {
+      rolled: 'roll-wrapped tube',
+      pultruded: 'pultruded tube',
+      woven: 'woven plate, 0/90',
+      quasi: 'quasi-isotropic plate',
+      own: 'own values',
+    },
     default: 'rolled',
     group: 'Arm',
     help: 'Typical values stand behind the names. A tap test on your own arm beats them.',
@@ -145,9 +158,28 @@ export const inputs = {
     group: 'Root',
     help: 'No root is rigid: holes and plates give. The rigid one is the highest that the arm can reach.',
   },
-  rootVertical: { ...spring, label: 'Root stiffness, up and down', symbol: 'k_v', default: 3000, parameters: ['rootBending'], help: 'Moment over rotation where the arm leaves the plates. A rough guess for two plates; a tap test tells.' },
-  rootHorizontal: { ...spring, label: 'Root stiffness, sideways', symbol: 'k_h', default: 4000, help: 'Two tight M3 screws 18 mm apart come to some thousands. Play in the holes makes it next to nothing for small movements.' },
-  rootTwist: { ...spring, label: 'Root stiffness, twist', symbol: 'k_t', default: 1500, help: 'How firmly the plates keep the arm from rolling about its own axis.' },
+  rootVertical: {
+    ...spring,
+    label: 'Root stiffness, up and down',
+    symbol: 'k_v',
+    default: 3000,
+    parameters: ['rootBending'],
+    help: 'Moment over rotation where the arm leaves the plates. A rough guess for two plates; a tap test tells.',
+  },
+  rootHorizontal: {
+    ...spring,
+    label: 'Root stiffness, sideways',
+    symbol: 'k_h',
+    default: 4000,
+    help: 'Two tight M3 screws 18 mm apart come to some thousands. Play in the holes makes it next to nothing for small movements.',
+  },
+  rootTwist: {
+    ...spring,
+    label: 'Root stiffness, twist',
+    symbol: 'k_t',
+    default: 1500,
+    help: 'How firmly the plates keep the arm from rolling about its own axis.',
+  },
   blades: {
     label: 'Blades of a propeller',
     symbol: 'B',

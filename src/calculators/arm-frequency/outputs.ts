@@ -19,7 +19,12 @@ export function standing(frequency: number, { hover, full }: Pick<FrequencyResul
   return { level: 'marginal', text: 'met by once per turn between hover and full throttle' };
 }
 
-const meets = (key: string, label: string, meaning: string, speed: (result: FrequencyResult, blades: number) => number): FrequencyOutput => ({
+const meets = (
+  key: string,
+  label: string,
+  meaning: string,
+  speed: (result: FrequencyResult, blades: number) => number,
+): FrequencyOutput => ({
   key,
   label,
   quantity: 'rotationalSpeed',
@@ -29,11 +34,19 @@ const meets = (key: string, label: string, meaning: string, speed: (result: Freq
   verdict: (result, { blades, hoverSpeed, fullSpeed }) => {
     const at = speed(result, blades);
     if (at < hoverSpeed) return { level: 'good', text: 'below hover' };
-    return at > fullSpeed ? { level: 'good', text: 'beyond full throttle' } : { level: 'marginal', text: 'within the throttle range' };
+    return at > fullSpeed
+      ? { level: 'good', text: 'beyond full throttle' }
+      : { level: 'marginal', text: 'within the throttle range' };
   },
 });
 
-const slope = (key: string, label: string, meaning: string, step: number, pick: (s: ArmSensitivity) => number): FrequencyOutput => ({
+const slope = (
+  key: string,
+  label: string,
+  meaning: string,
+  step: number,
+  pick: (s: ArmSensitivity) => number,
+): FrequencyOutput => ({
   key,
   label,
   quantity: 'frequency',
@@ -61,24 +74,118 @@ export const outputs: readonly FrequencyOutput[] = [
     label: 'First frequency, sideways',
     symbol: 'f_h',
     quantity: 'frequency',
-    meaning: 'The motor swings in the plane of the propellers and leans over, because it sits above the arm. An out-of-balance propeller pulls this way.',
+    meaning:
+      'The motor swings in the plane of the propellers and leans over, because it sits above the arm. An out-of-balance propeller pulls this way.',
     value: ({ modes }) => modes.sideways[0].frequency,
     verdict: (result) => standing(result.modes.sideways[0].frequency, result),
     headline: true,
   },
-  { key: 'sidewaysTwist', label: 'Second frequency, sideways with twist', quantity: 'frequency', group: 'Further modes', meaning: 'The other mixture of swing and lean, the two against each other.', value: ({ modes }) => modes.sideways[1].frequency },
-  { key: 'twistShare', label: 'Twist in the first sideways mode', quantity: 'percent', group: 'Further modes', meaning: 'Share of the spring energy that sits in twist of the arm and its root: where stiffness would help.', value: ({ modes }) => modes.sideways[0].twistShare },
-  { key: 'upDownSecond', label: 'Second frequency, up and down', quantity: 'frequency', group: 'Further modes', meaning: 'The arm bends into an S and the motor rocks.', value: ({ modes }) => modes.upDown[1].frequency },
-  { key: 'hoverTurn', label: 'Once per turn in hover', quantity: 'frequency', group: 'Propeller', meaning: 'What an out-of-balance propeller shakes with.', value: ({ hover }) => hover.oncePerRev },
-  { key: 'fullTurn', label: 'Once per turn at full throttle', quantity: 'frequency', group: 'Propeller', meaning: 'The same at the other end of the throttle.', value: ({ full }) => full.oncePerRev },
-  { key: 'hoverBlades', label: 'Blade pass in hover', quantity: 'frequency', group: 'Propeller', meaning: 'Each blade that passes over the arm gives it a push of air.', value: ({ hover }) => hover.bladePass },
-  { key: 'fullBlades', label: 'Blade pass at full throttle', quantity: 'frequency', group: 'Propeller', meaning: 'The same at full throttle.', value: ({ full }) => full.bladePass },
-  meets('upDownTurn', 'Up and down meets once per turn', 'Speed at which the imbalance shakes the arm up and down at its own frequency.', ({ modes }) => TURN * modes.upDown[0].frequency),
-  meets('sidewaysTurn', 'Sideways meets once per turn', 'Speed at which the imbalance shakes the arm sideways at its own frequency.', ({ modes }) => TURN * modes.sideways[0].frequency),
-  meets('upDownBlades', 'Up and down meets blade pass', 'Speed at which the blades pass as often as the arm nods.', ({ modes }, blades) => (TURN * modes.upDown[0].frequency) / blades),
-  meets('twistBlades', 'Sideways with twist meets blade pass', 'Speed at which the blades pass as often as the second sideways mode swings.', ({ modes }, blades) => (TURN * modes.sideways[1].frequency) / blades),
-  slope('perLength', 'One millimetre longer', 'Change of the first frequency for a longer arm.', 1e-3, (s) => s.length.upDown),
-  slope('perSize', 'One millimetre more across', 'Change for a larger tube of the same wall, or a wider strip.', 1e-3, (s) => s.size.upDown),
-  slope('perWall', 'A tenth of a millimetre more wall', 'Change for a thicker wall, or a thicker plate.', 1e-4, (s) => s.wall.upDown),
-  slope('perMass', 'One gram more at the tip', 'Change for a heavier motor, the same in size.', 1e-3, (s) => s.mass.upDown),
+  {
+    key: 'sidewaysTwist',
+    label: 'Second frequency, sideways with twist',
+    quantity: 'frequency',
+    group: 'Further modes',
+    meaning: 'The other mixture of swing and lean, the two against each other.',
+    value: ({ modes }) => modes.sideways[1].frequency,
+  },
+  {
+    key: 'twistShare',
+    label: 'Twist in the first sideways mode',
+    quantity: 'percent',
+    group: 'Further modes',
+    meaning: 'Share of the spring energy that sits in twist of the arm and its root: where stiffness would help.',
+    value: ({ modes }) => modes.sideways[0].twistShare,
+  },
+  {
+    key: 'upDownSecond',
+    label: 'Second frequency, up and down',
+    quantity: 'frequency',
+    group: 'Further modes',
+    meaning: 'The arm bends into an S and the motor rocks.',
+    value: ({ modes }) => modes.upDown[1].frequency,
+  },
+  {
+    key: 'hoverTurn',
+    label: 'Once per turn in hover',
+    quantity: 'frequency',
+    group: 'Propeller',
+    meaning: 'What an out-of-balance propeller shakes with.',
+    value: ({ hover }) => hover.oncePerRev,
+  },
+  {
+    key: 'fullTurn',
+    label: 'Once per turn at full throttle',
+    quantity: 'frequency',
+    group: 'Propeller',
+    meaning: 'The same at the other end of the throttle.',
+    value: ({ full }) => full.oncePerRev,
+  },
+  {
+    key: 'hoverBlades',
+    label: 'Blade pass in hover',
+    quantity: 'frequency',
+    group: 'Propeller',
+    meaning: 'Each blade that passes over the arm gives it a push of air.',
+    value: ({ hover }) => hover.bladePass,
+  },
+  {
+    key: 'fullBlades',
+    label: 'Blade pass at full throttle',
+    quantity: 'frequency',
+    group: 'Propeller',
+    meaning: 'The same at full throttle.',
+    value: ({ full }) => full.bladePass,
+  },
+  meets(
+    'upDownTurn',
+    'Up and down meets once per turn',
+    'Speed at which the imbalance shakes the arm up and down at its own frequency.',
+    ({ modes }) => TURN * modes.upDown[0].frequency,
+  ),
+  meets(
+    'sidewaysTurn',
+    'Sideways meets once per turn',
+    'Speed at which the imbalance shakes the arm sideways at its own frequency.',
+    ({ modes }) => TURN * modes.sideways[0].frequency,
+  ),
+  meets(
+    'upDownBlades',
+    'Up and down meets blade pass',
+    'Speed at which the blades pass as often as the arm nods.',
+    ({ modes }, blades) => (TURN * modes.upDown[0].frequency) / blades,
+  ),
+  meets(
+    'twistBlades',
+    'Sideways with twist meets blade pass',
+    'Speed at which the blades pass as often as the second sideways mode swings.',
+    ({ modes }, blades) => (TURN * modes.sideways[1].frequency) / blades,
+  ),
+  slope(
+    'perLength',
+    'One millimetre longer',
+    'Change of the first frequency for a longer arm.',
+    1e-3,
+    (s) => s.length.upDown,
+  ),
+  slope(
+    'perSize',
+    'One millimetre more across',
+    'Change for a larger tube of the same wall, or a wider strip.',
+    1e-3,
+    (s) => s.size.upDown,
+  ),
+  slope(
+    'perWall',
+    'A tenth of a millimetre more wall',
+    'Change for a thicker wall, or a thicker plate.',
+    1e-4,
+    (s) => s.wall.upDown,
+  ),
+  slope(
+    'perMass',
+    'One gram more at the tip',
+    'Change for a heavier motor, the same in size.',
+    1e-3,
+    (s) => s.mass.upDown,
+  ),
 ];

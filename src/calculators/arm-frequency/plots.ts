@@ -4,13 +4,15 @@ import { armOf, type FrequencyResult } from './compute.ts';
 import type { FrequencyValues } from './inputs.ts';
 
 const POINTS = 31;
-const even = (from: number, to: number): number[] => Array.from({ length: POINTS }, (_, i) => from + ((to - from) * i) / (POINTS - 1));
+const even = (from: number, to: number): number[] =>
+  Array.from({ length: POINTS }, (_, i) => from + ((to - from) * i) / (POINTS - 1));
 
 export const plots: readonly Plot<FrequencyValues, FrequencyResult>[] = [
   {
     id: 'lines-over-speed',
     title: 'Propeller lines and arm frequencies over speed',
-    caption: 'The slanting lines are what shakes, the level ones what can be shaken. Where they cross within the throttle range, the arm swells the shaking.',
+    caption:
+      'The slanting lines are what shakes, the level ones what can be shaken. Where they cross within the throttle range, the arm swells the shaking.',
     x: { label: 'propeller speed', quantity: 'rotationalSpeed' },
     y: { label: 'frequency', quantity: 'frequency' },
     data: ({ fullSpeed, hoverSpeed, blades }, { modes, crossings }) => {

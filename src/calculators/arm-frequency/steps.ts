@@ -6,7 +6,13 @@ import type { FrequencyValues } from './inputs.ts';
 const of =
   (quantity: Slot['quantity']) =>
   (value: number): Slot => ({ value, quantity });
-const [frequency, mass, length, stiffness, speed] = [of('frequency'), of('mass'), of('length'), of('stiffness'), of('rotationalSpeed')];
+const [frequency, mass, length, stiffness, speed] = [
+  of('frequency'),
+  of('mass'),
+  of('length'),
+  of('stiffness'),
+  of('rotationalSpeed'),
+];
 
 export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
   {
@@ -26,7 +32,11 @@ export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
     says: 'Mass that moves: what is at the tip, and not quite a quarter of the arm.',
     formula: 'm = M + \\tfrac{33}{140}\\,m_{\\mathrm{arm}}',
     numbers: 'm = \\slot{tip} + \\tfrac{33}{140}\\cdot\\slot{arm} = \\slot{m}',
-    slots: ({ motorMass }, { beamMass }) => ({ tip: mass(motorMass), arm: mass(beamMass), m: mass(motorMass + CANTILEVER_TIP_SHARE * beamMass) }),
+    slots: ({ motorMass }, { beamMass }) => ({
+      tip: mass(motorMass),
+      arm: mass(beamMass),
+      m: mass(motorMass + CANTILEVER_TIP_SHARE * beamMass),
+    }),
   },
   {
     id: 'quick',
@@ -51,14 +61,22 @@ export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
     says: 'Sideways the motor’s height couples swing and twist through its mass. Two mixtures of them come out.',
     formula: '\\mathbf M_{\\mathrm{tip}} = \\begin{bmatrix} M & M a \\\\ M a & I + M a^2 \\end{bmatrix}',
     numbers: 'f_h = \\slot{first},\\quad f_{h2} = \\slot{second}',
-    slots: (_, { modes }) => ({ first: frequency(modes.sideways[0].frequency), second: frequency(modes.sideways[1].frequency) }),
+    slots: (_, { modes }) => ({
+      first: frequency(modes.sideways[0].frequency),
+      second: frequency(modes.sideways[1].frequency),
+    }),
   },
   {
     id: 'turn',
     says: 'The imbalance of a propeller shakes once per turn.',
     formula: 'f_1 = \\frac{n}{60\\ \\mathrm{s/min}}',
     numbers: '\\slot{nh} \\to \\slot{fh},\\quad \\slot{nf} \\to \\slot{ff}',
-    slots: ({ hoverSpeed, fullSpeed }, { hover, full }) => ({ nh: speed(hoverSpeed), fh: frequency(hover.oncePerRev), nf: speed(fullSpeed), ff: frequency(full.oncePerRev) }),
+    slots: ({ hoverSpeed, fullSpeed }, { hover, full }) => ({
+      nh: speed(hoverSpeed),
+      fh: frequency(hover.oncePerRev),
+      nf: speed(fullSpeed),
+      ff: frequency(full.oncePerRev),
+    }),
   },
   {
     id: 'blades',

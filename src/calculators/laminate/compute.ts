@@ -66,7 +66,13 @@ export const edgesOf = (values: LaminateValues): 'free' | 'held' => (values.part
 export function compute(values: LaminateValues): LaminateResult {
   const { material, density } = materialOf(values);
   const counts = { '0': values.count0, '+45': values.countPlus, '-45': values.countMinus, '90': values.count90 };
-  const plies = layupFromCounts({ material, plyThickness: values.plyThickness, counts, order: ORDERS[values.order], mirrored: values.mirrored === 'yes' });
+  const plies = layupFromCounts({
+    material,
+    plyThickness: values.plyThickness,
+    counts,
+    order: ORDERS[values.order],
+    mirrored: values.mirrored === 'yes',
+  });
   const seen = turned(joinedPlies(plies), values.direction);
   const inPlane = inPlaneConstants(seen, edgesOf(values));
   const total = counts['0'] + counts['+45'] + counts['-45'] + counts['90'];

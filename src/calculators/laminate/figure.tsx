@@ -46,7 +46,12 @@ export function Figure({ result, show }: FigureProps<LaminateValues, LaminateRes
       show={show}
     >
       {all.map((run) => (
-        <Outline key={run.from} rect={{ x: 0, y: run.from, width, height: run.to - run.from }} fill={FILLS[run.name] ?? 'shade'} line="thin" />
+        <Outline
+          key={run.from}
+          rect={{ x: 0, y: run.from, width, height: run.to - run.from }}
+          fill={FILLS[run.name] ?? 'shade'}
+          line="thin"
+        />
       ))}
       {result.faces.slice(1, -1).map((z) => (
         <Line key={z} from={{ x: 0, y: z }} to={{ x: width, y: z }} tone="quiet" />

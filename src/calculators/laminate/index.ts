@@ -20,7 +20,13 @@ export default defineCalculator({
     // Seen askew every balanced stack shears: that is the direction, not the stack.
     ...stiffness.warnings.filter(({ code }) => (code === 'unbalanced' ? direction === 0 : part === 'plate')),
     ...(ply !== 'woven' && leastShare < LEAST_SHARE
-      ? [{ code: 'direction-missing', message: 'Less than a tenth of the plies run in one of the directions 0°, ±45°, 90°: the part splits where only resin holds.' }]
+      ? [
+          {
+            code: 'direction-missing',
+            message:
+              'Less than a tenth of the plies run in one of the directions 0°, ±45°, 90°: the part splits where only resin holds.',
+          },
+        ]
       : []),
   ],
   says: ({ inPlane, flexural, bending, stiffness }, { part }, show) =>
@@ -37,6 +43,22 @@ export default defineCalculator({
     'First ply failure is not the end: where a cross ply cracks, the fibre along the load goes on carrying. Holes, edges, impact and delamination are not in it.',
     'The flexural modulus leaves out shear through the thickness: a short strip bends more.',
   ],
-  sources: ['kaw-2006-composites', 'jones-1999-composite', 'tsai-1980-composite', 'tsai-1971-general', 'lekhnitskii-1968-plates', 'woven-plate-data-sheet', 'common-practice'],
-  formulas: ['laminate/reduced-stiffness.ts', 'laminate/stiffness.ts', 'laminate/compliance.ts', 'laminate/constants.ts', 'laminate/ply-failure.ts', 'laminate/strength.ts', 'joint/orthotropic-hole.ts'],
+  sources: [
+    'kaw-2006-composites',
+    'jones-1999-composite',
+    'tsai-1980-composite',
+    'tsai-1971-general',
+    'lekhnitskii-1968-plates',
+    'woven-plate-data-sheet',
+    'common-practice',
+  ],
+  formulas: [
+    'laminate/reduced-stiffness.ts',
+    'laminate/stiffness.ts',
+    'laminate/compliance.ts',
+    'laminate/constants.ts',
+    'laminate/ply-failure.ts',
+    'laminate/strength.ts',
+    'joint/orthotropic-hole.ts',
+  ],
 });

@@ -20,7 +20,10 @@ function firstFailure({ mode }: LaminateStrength): Verdict {
   return RESIN.includes(mode) ? { level: 'marginal', text: `${text}; the fibre still holds` } : { level: 'good', text };
 }
 
-const strength = (pick: (result: LaminateResult) => LaminateStrength, rest: Pick<LaminateOutput, 'key' | 'label' | 'meaning' | 'symbol'>): LaminateOutput => ({
+const strength = (
+  pick: (result: LaminateResult) => LaminateStrength,
+  rest: Pick<LaminateOutput, 'key' | 'label' | 'meaning' | 'symbol'>,
+): LaminateOutput => ({
   ...rest,
   quantity: 'stress',
   group: 'First ply failure',
@@ -37,7 +40,8 @@ export const outputs: readonly LaminateOutput[] = [
     label: 'Modulus in the plane',
     symbol: 'E_x',
     quantity: 'modulus',
-    meaning: 'What a pull or push along the direction looked at meets; for a tube, what its bending is worked out with.',
+    meaning:
+      'What a pull or push along the direction looked at meets; for a tube, what its bending is worked out with.',
     value: ({ inPlane }) => inPlane.modulusX,
     headline: true,
   },
@@ -50,21 +54,63 @@ export const outputs: readonly LaminateOutput[] = [
     value: ({ flexural }) => flexural.modulusX,
     headline: true,
   },
-  { key: 'flexuralRatio', label: 'Flexural over in-plane', quantity: 'ratio', group: 'Stiffness', meaning: 'Above 1 where the stiff plies lie outside.', value: ({ flexural, inPlane }) => flexural.modulusX / inPlane.modulusX },
-  { key: 'modulusAcrossStack', label: 'Modulus across', symbol: 'E_y', quantity: 'modulus', group: 'Stiffness', meaning: 'The same at right angles in the plane; round the tube for a tube.', value: ({ inPlane }) => inPlane.modulusY },
-  { key: 'flexuralAcross', label: 'Flexural modulus across', symbol: 'E^f_y', quantity: 'modulus', group: 'Stiffness', meaning: 'Bending about the long axis: for a tube, the wall under a clamp.', value: ({ flexural }) => flexural.modulusY },
-  { key: 'shearModulusStack', label: 'Shear modulus', symbol: 'G_{xy}', quantity: 'modulus', group: 'Stiffness', meaning: 'What twist of a tube, and shear in the plane of a plate, work against.', value: ({ inPlane }) => inPlane.shearModulus },
-  { key: 'poisson', label: 'Poisson’s ratio', symbol: '\\nu_{xy}', quantity: 'ratio', group: 'Stiffness', meaning: 'Contraction across for each unit of stretch.', value: ({ inPlane }) => inPlane.poissonRatio },
+  {
+    key: 'flexuralRatio',
+    label: 'Flexural over in-plane',
+    quantity: 'ratio',
+    group: 'Stiffness',
+    meaning: 'Above 1 where the stiff plies lie outside.',
+    value: ({ flexural, inPlane }) => flexural.modulusX / inPlane.modulusX,
+  },
+  {
+    key: 'modulusAcrossStack',
+    label: 'Modulus across',
+    symbol: 'E_y',
+    quantity: 'modulus',
+    group: 'Stiffness',
+    meaning: 'The same at right angles in the plane; round the tube for a tube.',
+    value: ({ inPlane }) => inPlane.modulusY,
+  },
+  {
+    key: 'flexuralAcross',
+    label: 'Flexural modulus across',
+    symbol: 'E^f_y',
+    quantity: 'modulus',
+    group: 'Stiffness',
+    meaning: 'Bending about the long axis: for a tube, the wall under a clamp.',
+    value: ({ flexural }) => flexural.modulusY,
+  },
+  {
+    key: 'shearModulusStack',
+    label: 'Shear modulus',
+    symbol: 'G_{xy}',
+    quantity: 'modulus',
+    group: 'Stiffness',
+    meaning: 'What twist of a tube, and shear in the plane of a plate, work against.',
+    value: ({ inPlane }) => inPlane.shearModulus,
+  },
+  {
+    key: 'poisson',
+    label: 'Poisson’s ratio',
+    symbol: '\\nu_{xy}',
+    quantity: 'ratio',
+    group: 'Stiffness',
+    meaning: 'Contraction across for each unit of stretch.',
+    value: ({ inPlane }) => inPlane.poissonRatio,
+  },
   {
     key: 'shearing',
     label: 'Shear for each unit of stretch',
     symbol: '\\eta_x',
     quantity: 'ratio',
     group: 'Stiffness',
-    meaning: 'How far the part leans sideways when it is pulled; a tube twists. Zero for a balanced stack along its axes.',
+    meaning:
+      'How far the part leans sideways when it is pulled; a tube twists. Zero for a balanced stack along its axes.',
     value: ({ inPlane }) => (Math.abs(inPlane.shearStrainRatio) < 1e-9 ? 0 : inPlane.shearStrainRatio),
     verdict: ({ inPlane }) =>
-      Math.abs(inPlane.shearStrainRatio) < SLIGHT ? { level: 'good', text: 'pulls straight' } : { level: 'marginal', text: 'leans or twists under load' },
+      Math.abs(inPlane.shearStrainRatio) < SLIGHT
+        ? { level: 'good', text: 'pulls straight' }
+        : { level: 'marginal', text: 'leans or twists under load' },
   },
   {
     key: 'curling',
@@ -80,10 +126,46 @@ export const outputs: readonly LaminateOutput[] = [
           ? { level: 'good', text: 'a closed wall cannot curl' }
           : { level: 'bad', text: 'warps out of the cure' },
   },
-  strength(({ tension }) => tension, { key: 'tensionStrength', label: 'In tension', meaning: 'Load over thickness at which the first ply reaches its limit, by the lower of two criteria.' }),
-  strength(({ compression }) => compression, { key: 'compressionStrength', label: 'In compression', meaning: 'The same, pushed, as long as nothing buckles.' }),
-  strength(({ bending }) => bending, { key: 'bendingStrength', label: 'In bending', meaning: 'Outer-fibre stress, as a bending test would report it, when the first ply reaches its limit.' }),
-  { key: 'holeFactor', label: 'Elastic factor at a round hole', symbol: 'K', quantity: 'ratio', group: 'Part', meaning: 'Stress beside a small hole over the stress far away. Carbon does not break at this peak: see the guide on holes.', value: ({ holeFactor }) => holeFactor },
-  { key: 'thickness', label: 'Thickness', symbol: 'h', quantity: 'length', group: 'Part', meaning: 'Of all plies together.', value: ({ stiffness }) => stiffness.thickness },
-  { key: 'pieceMass', label: 'Mass of a piece 100 mm square', quantity: 'mass', group: 'Part', meaning: 'Fibre and resin, without holes.', value: (result) => result.massPerArea * 0.01 },
+  strength(({ tension }) => tension, {
+    key: 'tensionStrength',
+    label: 'In tension',
+    meaning: 'Load over thickness at which the first ply reaches its limit, by the lower of two criteria.',
+  }),
+  strength(({ compression }) => compression, {
+    key: 'compressionStrength',
+    label: 'In compression',
+    meaning: 'The same, pushed, as long as nothing buckles.',
+  }),
+  strength(({ bending }) => bending, {
+    key: 'bendingStrength',
+    label: 'In bending',
+    meaning: 'Outer-fibre stress, as a bending test would report it, when the first ply reaches its limit.',
+  }),
+  {
+    key: 'holeFactor',
+    label: 'Elastic factor at a round hole',
+    symbol: 'K',
+    quantity: 'ratio',
+    group: 'Part',
+    meaning:
+      'Stress beside a small hole over the stress far away. Carbon does not break at this peak: see the guide on holes.',
+    value: ({ holeFactor }) => holeFactor,
+  },
+  {
+    key: 'thickness',
+    label: 'Thickness',
+    symbol: 'h',
+    quantity: 'length',
+    group: 'Part',
+    meaning: 'Of all plies together.',
+    value: ({ stiffness }) => stiffness.thickness,
+  },
+  {
+    key: 'pieceMass',
+    label: 'Mass of a piece 100 mm square',
+    quantity: 'mass',
+    group: 'Part',
+    meaning: 'Fibre and resin, without holes.',
+    value: (result) => result.massPerArea * 0.01,
+  },
 ];

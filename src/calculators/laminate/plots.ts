@@ -1,4 +1,12 @@
-import { flexuralConstants, flexuralStrength, inPlaneConstants, inPlaneStrength, joinedPlies, turned, type Ply } from '@frameworthy/shared/laminate';
+import {
+  flexuralConstants,
+  flexuralStrength,
+  inPlaneConstants,
+  inPlaneStrength,
+  joinedPlies,
+  turned,
+  type Ply,
+} from '@frameworthy/shared/laminate';
 import type { Plot, PlotData, Series } from '~/island/declaration.ts';
 import { edgesOf, type LaminateResult } from './compute.ts';
 import type { LaminateValues } from './inputs.ts';
@@ -6,10 +14,17 @@ import type { LaminateValues } from './inputs.ts';
 const POINTS = 25;
 const angles = Array.from({ length: POINTS }, (_, i) => -Math.PI / 2 + (Math.PI * i) / (POINTS - 1));
 
-const around = (result: LaminateResult, values: LaminateValues, series: readonly (Pick<Series, 'label' | 'role'> & { of: (plies: readonly Ply[]) => number })[]): PlotData => ({
+const around = (
+  result: LaminateResult,
+  values: LaminateValues,
+  series: readonly (Pick<Series, 'label' | 'role'> & { of: (plies: readonly Ply[]) => number })[],
+): PlotData => ({
   x: angles,
   marker: values.direction,
-  series: series.map(({ of, ...look }) => ({ ...look, y: angles.map((angle) => of(turned(joinedPlies(result.plies), angle))) })),
+  series: series.map(({ of, ...look }) => ({
+    ...look,
+    y: angles.map((angle) => of(turned(joinedPlies(result.plies), angle))),
+  })),
 });
 
 export const plots: readonly Plot<LaminateValues, LaminateResult>[] = [
@@ -35,7 +50,11 @@ export const plots: readonly Plot<LaminateValues, LaminateResult>[] = [
     data: (values, result) =>
       around(result, values, [
         { label: 'tension', role: 'main', of: (plies) => inPlaneStrength(plies, 'tension', edgesOf(values)).stress },
-        { label: 'compression', role: 'second', of: (plies) => inPlaneStrength(plies, 'compression', edgesOf(values)).stress },
+        {
+          label: 'compression',
+          role: 'second',
+          of: (plies) => inPlaneStrength(plies, 'compression', edgesOf(values)).stress,
+        },
         { label: 'bending', role: 'comparison', of: (plies) => flexuralStrength(plies).stress },
       ]),
   },

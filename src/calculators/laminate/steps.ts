@@ -6,7 +6,15 @@ import type { LaminateValues } from './inputs.ts';
 const of =
   (quantity: Slot['quantity']) =>
   (value: number): Slot => ({ value, quantity });
-const [length, modulus, stress, perWidth, moment, ratio, countOf] = [of('length'), of('modulus'), of('stress'), of('forcePerLength'), of('moment'), of('ratio'), of('count')];
+const [length, modulus, stress, perWidth, moment, ratio, countOf] = [
+  of('length'),
+  of('modulus'),
+  of('stress'),
+  of('forcePerLength'),
+  of('moment'),
+  of('ratio'),
+  of('count'),
+];
 
 export const steps: readonly Step<LaminateValues, LaminateResult>[] = [
   {
@@ -21,7 +29,11 @@ export const steps: readonly Step<LaminateValues, LaminateResult>[] = [
     says: 'All plies together.',
     formula: 'h = n\\,t',
     numbers: 'h = \\slot{n}\\cdot\\slot{t} = \\slot{h}',
-    slots: ({ plyThickness }, { plies, stiffness }) => ({ n: countOf(plies.length), t: length(plyThickness), h: length(stiffness.thickness) }),
+    slots: ({ plyThickness }, { plies, stiffness }) => ({
+      n: countOf(plies.length),
+      t: length(plyThickness),
+      h: length(stiffness.thickness),
+    }),
   },
   {
     id: 'stretch',
@@ -52,7 +64,11 @@ export const steps: readonly Step<LaminateValues, LaminateResult>[] = [
     says: 'The solid strip that would bend as much.',
     formula: 'E^f_x = \\frac{12}{d_{11}\\,h^3}',
     numbers: 'E^f_x = \\frac{12\\cdot\\slot{d}}{(\\slot{h})^3} = \\slot{e}',
-    slots: (_, { stiffness, flexural }) => ({ d: moment(1 / laminateCompliance(stiffness).d[0][0]), h: length(stiffness.thickness), e: modulus(flexural.modulusX) }),
+    slots: (_, { stiffness, flexural }) => ({
+      d: moment(1 / laminateCompliance(stiffness).d[0][0]),
+      h: length(stiffness.thickness),
+      e: modulus(flexural.modulusX),
+    }),
   },
   {
     id: 'bending-strength',

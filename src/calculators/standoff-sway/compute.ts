@@ -1,6 +1,11 @@
 import { peakForceBand } from '@frameworthy/shared/impact';
 import { COARSE_THREADS, preloadFromTorque, PROPERTY_CLASSES, screwStrength } from '@frameworthy/shared/joint';
-import { ALUMINIUM_6061_T6, ALUMINIUM_7075_T6, QUASI_ISOTROPIC_PLATE, TITANIUM_6AL_4V } from '@frameworthy/shared/material';
+import {
+  ALUMINIUM_6061_T6,
+  ALUMINIUM_7075_T6,
+  QUASI_ISOTROPIC_PLATE,
+  TITANIUM_6AL_4V,
+} from '@frameworthy/shared/material';
 import type { Warning } from '@frameworthy/shared';
 import {
   bodyLimits,
@@ -42,7 +47,8 @@ function body(values: SwayValues) {
     plateRadius: values.plateRadius,
     edge: 'supported',
   });
-  const plates = values.ends === 'plates' ? { bottomPlate: plate(values.bottomPlate), topPlate: plate(values.topPlate) } : {};
+  const plates =
+    values.ends === 'plates' ? { bottomPlate: plate(values.bottomPlate), topPlate: plate(values.topPlate) } : {};
   const beam = roundStandoff({
     ...values,
     youngsModulus: metal.youngsModulus.typical,
@@ -61,7 +67,11 @@ function movementAtBoards(plate: PlateOnColumns, { boardSide }: SwayValues): num
   return Math.max(...corners.map(({ x, y, z }) => Math.hypot(x, y, z)));
 }
 
-const hitPoint = ({ foreAft, hitAside, hitHeight }: SwayValues) => ({ x: foreAft / 2 + NOSE, y: hitAside, z: hitHeight });
+const hitPoint = ({ foreAft, hitAside, hitHeight }: SwayValues) => ({
+  x: foreAft / 2 + NOSE,
+  y: hitAside,
+  z: hitHeight,
+});
 
 /** The hit, what it does to each standoff, and the order in which limits are reached. */
 export function compute(values: SwayValues) {
@@ -97,7 +107,12 @@ export function compute(values: SwayValues) {
     mass: hit.effectiveMass,
     stiffness: hit.stiffness,
     compliance: elastic / hit.peakForce,
-    foldingForce: foldingForce({ ...values, yieldStrength, count: columns.length, hinges: values.ends === 'pinned-heads' ? 1 : 2 }),
+    foldingForce: foldingForce({
+      ...values,
+      yieldStrength,
+      count: columns.length,
+      hinges: values.ends === 'pinned-heads' ? 1 : 2,
+    }),
   };
   const movement = foldingMovement(folding, speed);
   const forces = hit.plate.columns;
@@ -105,14 +120,30 @@ export function compute(values: SwayValues) {
   const worst = limit('standoff')!.column;
   const closing = Math.max(
     0,
-    ...forces.flatMap(({ footMoment, headMoment, axial }) => [footMoment, headMoment].map((moment) => closingPreload({ outerDiameter, bore, moment, axial }))),
+    ...forces.flatMap(({ footMoment, headMoment, axial }) =>
+      [footMoment, headMoment].map((moment) => closingPreload({ outerDiameter, bore, moment, axial })),
+    ),
   );
-  const preload = preloadFromTorque({ torque: values.torque, torqueCoefficient: TORQUE_COEFFICIENT, diameter: COARSE_THREADS[values.screw].diameter });
+  const preload = preloadFromTorque({
+    torque: values.torque,
+    torqueCoefficient: TORQUE_COEFFICIENT,
+    diameter: COARSE_THREADS[values.screw].diameter,
+  });
   const touches = touchSpeed(folding, values.gap);
   const weakest = { speed: limits[0]!.speed!, what: LIMIT_WORDS[limits[0]!.name] };
   const warnings: Warning[] = [];
-  if (movement > length / 4) warnings.push({ code: 'folds-over', message: 'The top plate moves by more than a quarter of the standoff: the body folds over, and the figures say no more than that.' });
-  if (closing > preload.low) warnings.push({ code: 'face-lifts', message: 'At this speed the faces of the standoffs lift off their plates. From then on the body is softer than worked out here, and the screws work in bending too.' });
+  if (movement > length / 4)
+    warnings.push({
+      code: 'folds-over',
+      message:
+        'The top plate moves by more than a quarter of the standoff: the body folds over, and the figures say no more than that.',
+    });
+  if (closing > preload.low)
+    warnings.push({
+      code: 'face-lifts',
+      message:
+        'At this speed the faces of the standoffs lift off their plates. From then on the body is softer than worked out here, and the screws work in bending too.',
+    });
   return {
     ...hit,
     band: peakForceBand(hit.peakForce),

@@ -1,5 +1,15 @@
 import type { FigureProps } from '~/island/declaration.ts';
-import { CentreLine, DimensionLine, Drawing, ForceArrow, HiddenLine, Label, Leader, Line, Outline } from '~/island/drawing/index.ts';
+import {
+  CentreLine,
+  DimensionLine,
+  Drawing,
+  ForceArrow,
+  HiddenLine,
+  Label,
+  Leader,
+  Line,
+  Outline,
+} from '~/island/drawing/index.ts';
 import { movementAt } from '@frameworthy/shared/standoff';
 import { NOSE, type SwayResult } from './compute.ts';
 import type { SwayValues } from './inputs.ts';
@@ -28,7 +38,10 @@ function SideView({ values, result, show }: Props) {
   const xs = [...new Set(result.columns.map(({ x }) => x))];
   const heights = Array.from({ length: 13 }, (_, i) => i / 12);
   const edge = (x: number, side: number) =>
-    heights.map((s) => ({ x: x + (side * outerDiameter) / 2 + factor * bent(s, movementAt(result.plate, { x, y: 0, z: 0 }).x, 0, tilt), y: s * length }));
+    heights.map((s) => ({
+      x: x + (side * outerDiameter) / 2 + factor * bent(s, movementAt(result.plate, { x, y: 0, z: 0 }).x, 0, tilt),
+      y: s * length,
+    }));
   return (
     <Drawing
       title="The body from the side"
@@ -38,18 +51,47 @@ function SideView({ values, result, show }: Props) {
       margin={{ left: 62, right: 62, top: 26, bottom: 54 }}
       show={show}
     >
-      {xs.flatMap((x) => [-1, 1].map((side) => <HiddenLine key={`rest ${x} ${side}`} points={[{ x: x + (side * outerDiameter) / 2, y: 0 }, { x: x + (side * outerDiameter) / 2, y: length }]} open tone="quiet" />))}
+      {xs.flatMap((x) =>
+        [-1, 1].map((side) => (
+          <HiddenLine
+            key={`rest ${x} ${side}`}
+            points={[
+              { x: x + (side * outerDiameter) / 2, y: 0 },
+              { x: x + (side * outerDiameter) / 2, y: length },
+            ]}
+            open
+            tone="quiet"
+          />
+        )),
+      )}
       <HiddenLine rect={{ x: -end, y: length, width: 2 * end, height: topPlate }} tone="quiet" />
       <Outline rect={{ x: -end, y: -bottomPlate, width: 2 * end, height: bottomPlate }} fill="hatch" />
       {xs.map((x) => (
         <Outline key={x} points={[...edge(x, -1), ...edge(x, 1).reverse()]} fill="shade" />
       ))}
       <Outline points={[head(-end), head(end), head(end, topPlate), head(-end, topPlate)]} fill="shade" />
-      <ForceArrow at={head(end, hitHeight)} direction={{ x: -1, y: 0 }} length={44} pushes label={show(result.peakForce, 'force', 2)} tone="accent" />
+      <ForceArrow
+        at={head(end, hitHeight)}
+        direction={{ x: -1, y: 0 }}
+        length={44}
+        pushes
+        label={show(result.peakForce, 'force', 2)}
+        tone="accent"
+      />
       <Line from={head(end)} to={head(end, hitHeight)} tone="accent" />
       <DimensionLine from={{ x: -end, y: 0 }} to={{ x: -end, y: length }} offset={30} label={show(length, 'length')} />
-      <DimensionLine from={{ x: -foreAft / 2, y: -bottomPlate }} to={{ x: foreAft / 2, y: -bottomPlate }} offset={-22} label={show(foreAft, 'length')} />
-      <Label at={{ x: 0, y: -bottomPlate }} dy={-38} text={factor === 1 ? 'elastic movement to scale' : `elastic movement drawn ${factor} times`} tone="quiet" />
+      <DimensionLine
+        from={{ x: -foreAft / 2, y: -bottomPlate }}
+        to={{ x: foreAft / 2, y: -bottomPlate }}
+        offset={-22}
+        label={show(foreAft, 'length')}
+      />
+      <Label
+        at={{ x: 0, y: -bottomPlate }}
+        dy={-38}
+        text={factor === 1 ? 'elastic movement to scale' : `elastic movement drawn ${factor} times`}
+        tone="quiet"
+      />
     </Drawing>
   );
 }
@@ -72,11 +114,27 @@ function PlanView({ values, result, show }: Props) {
       <HiddenLine rect={{ x: -boardSide / 2, y: -boardSide / 2, width: boardSide, height: boardSide }} />
       <CentreLine from={{ x: -end, y: 0 }} to={{ x: end, y: 0 }} tone="quiet" />
       {result.columns.map(({ x, y }, i) => (
-        <Outline key={`${x} ${y}`} circle={{ x, y, radius: outerDiameter / 2 }} fill={i === result.worst ? 'hatch' : 'paper'} tone={i === result.worst ? 'bad' : 'ink'} />
+        <Outline
+          key={`${x} ${y}`}
+          circle={{ x, y, radius: outerDiameter / 2 }}
+          fill={i === result.worst ? 'hatch' : 'paper'}
+          tone={i === result.worst ? 'bad' : 'ink'}
+        />
       ))}
-      <Leader at={worst} dx={worst.x > 0 ? -24 : 24} dy={worst.y > 0 ? 34 : -34} text={`bent most: ${show(result.worstMoment, 'moment', 2)}`} tone="bad" />
+      <Leader
+        at={worst}
+        dx={worst.x > 0 ? -24 : 24}
+        dy={worst.y > 0 ? 34 : -34}
+        text={`bent most: ${show(result.worstMoment, 'moment', 2)}`}
+        tone="bad"
+      />
       <ForceArrow at={{ x: end, y: hitAside }} direction={{ x: -1, y: 0 }} length={40} pushes tone="accent" />
-      <DimensionLine from={{ x: -foreAft / 2, y: -across / 2 }} to={{ x: -foreAft / 2, y: across / 2 }} offset={38} label={show(across, 'length')} />
+      <DimensionLine
+        from={{ x: -foreAft / 2, y: -across / 2 }}
+        to={{ x: -foreAft / 2, y: across / 2 }}
+        offset={38}
+        label={show(across, 'length')}
+      />
       <Label at={{ x: 0, y: 0 }} dy={-9} text="boards" tone="quiet" />
     </Drawing>
   );

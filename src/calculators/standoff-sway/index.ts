@@ -19,7 +19,8 @@ export default defineCalculator({
   steps,
   plots,
   Figure: SwayFigure,
-  figureCaption: 'Side and plan, to scale. The movement that springs back is drawn larger by the stated factor. The standoff that is bent most is named.',
+  figureCaption:
+    'Side and plan, to scale. The movement that springs back is drawn larger by the stated factor. The standoff that is bent most is named.',
   assumptions: [
     'Rigid top plate, bottom plate held by the arms; standoffs bend and shear, and resist no twist about their own axis.',
     'Everything is linear until all standoffs fold; from there they fold at a constant force, and loads on screws and plates grow no further. Measured peaks of small frames lie up to 1.5 times higher, so speeds are for ranking two designs. Results are estimates.',
@@ -28,6 +29,23 @@ export default defineCalculator({
     'Plates bend as quasi-isotropic carbon, simply supported at the free radius; the thread in the standoff and cracks to a nearby cutout are not checked.',
     'Hexagon standoffs count as round ones of their width across flats, a little on the safe side.',
   ],
-  sources: ['hibbeler-mechanics', 'ghali-neville-structural', 'chopra-2012-dynamics', 'cowper-1966-shear', 'young-2002-roark', 'azambuja-2022-drops', 'iso-2013-898', 'common-practice'],
-  formulas: ['standoff/nose-hit.ts', 'standoff/rigid-plate.ts', 'standoff/head-stiffness.ts', 'standoff/limits.ts', 'standoff/folding.ts', 'standoff/plate-foot.ts', 'impact/moving-mass.ts'],
+  sources: [
+    'hibbeler-mechanics',
+    'ghali-neville-structural',
+    'chopra-2012-dynamics',
+    'cowper-1966-shear',
+    'young-2002-roark',
+    'azambuja-2022-drops',
+    'iso-2013-898',
+    'common-practice',
+  ],
+  formulas: [
+    'standoff/nose-hit.ts',
+    'standoff/rigid-plate.ts',
+    'standoff/head-stiffness.ts',
+    'standoff/limits.ts',
+    'standoff/folding.ts',
+    'standoff/plate-foot.ts',
+    'impact/moving-mass.ts',
+  ],
 });

@@ -24,11 +24,19 @@ function bodies(values: SwayValues, compute: Compute): readonly (SwayResult | un
   return found;
 }
 
-function overLength(values: SwayValues, compute: Compute, series: readonly { label: string; role: Series['role']; of: (result: SwayResult) => number }[]): PlotData {
+function overLength(
+  values: SwayValues,
+  compute: Compute,
+  series: readonly { label: string; role: Series['role']; of: (result: SwayResult) => number }[],
+): PlotData {
   const results = bodies(values, compute);
   return {
     x: LENGTHS,
-    series: series.map(({ label, role, of }) => ({ label, role, y: results.map((result) => (result ? of(result) : Number.NaN)) })),
+    series: series.map(({ label, role, of }) => ({
+      label,
+      role,
+      y: results.map((result) => (result ? of(result) : Number.NaN)),
+    })),
     marker: values.length,
   };
 }
@@ -45,7 +53,8 @@ export const plots: readonly Plot<SwayValues, SwayResult>[] = [
   {
     id: 'sway',
     title: 'Movement at the electronics against length',
-    caption: 'Under the same push, and springing back, it grows nearly as the cube of the length. The kink is where the standoffs begin to fold.',
+    caption:
+      'Under the same push, and springing back, it grows nearly as the cube of the length. The kink is where the standoffs begin to fold.',
     x: length,
     y: { label: 'Movement', quantity: 'length' },
     data: (values, { peakForce }, compute) =>
@@ -58,7 +67,8 @@ export const plots: readonly Plot<SwayValues, SwayResult>[] = [
   {
     id: 'moment',
     title: 'Foot moment against length',
-    caption: 'Nearly a straight line under the same push: the lever is the length. A taller body is a little softer and is hit a little less hard.',
+    caption:
+      'Nearly a straight line under the same push: the lever is the length. A taller body is a little softer and is hit a little less hard.',
     x: length,
     y: { label: 'Foot moment', quantity: 'moment' },
     data: (values, { peakForce }, compute) =>
@@ -83,7 +93,8 @@ export const plots: readonly Plot<SwayValues, SwayResult>[] = [
   {
     id: 'count',
     title: 'What more standoffs buy',
-    caption: 'Each pair lowers the share of the others. The extra pair of six stands where your layout puts it, or in the middle.',
+    caption:
+      'Each pair lowers the share of the others. The extra pair of six stands where your layout puts it, or in the middle.',
     x: { label: 'Standoffs', quantity: 'count' },
     y: { label: 'Speed', quantity: 'speed' },
     data: (values, { columns }, compute) => {
