@@ -35,8 +35,10 @@ for (const guide of guides) {
       const slider = calculator.querySelector<HTMLInputElement>('.fields input[type=range]');
       if (!slider) continue;
       const times: number[] = [];
+      // Around the default, where the values make sense together and everything is computed and drawn.
+      const middle = Number(slider.value);
       for (let i = 0; i < changes; i++) {
-        slider.value = String(Math.round((Number(slider.max) * (i % 20)) / 40) + 1);
+        slider.value = String(middle + ((i % 2) * 2 - 1) * (1 + (i % 3)));
         const started = performance.now();
         // The island redraws in a microtask or a frame: wait for the document to change, then force layout.
         const redrawn = new Promise<void>((done) => {
@@ -44,7 +46,8 @@ for (const guide of guides) {
             observer.disconnect();
             done();
           });
-          observer.observe(calculator.querySelector('.results') ?? calculator, {
+          observer.observe(calculator.querySelector('.calc') ?? calculator, {
+            attributes: true,
             subtree: true,
             childList: true,
             characterData: true,
