@@ -101,7 +101,13 @@ export function ArmRootDrawing({ pull, spacing, inner, outer, onPull }: Props) {
         class="pull-dimension"
         d={`M${innerX} ${AXIS_Y + 40}V${AXIS_Y + 98}M${OUTER_X} ${AXIS_Y + 40}V${AXIS_Y + 98}M${innerX} ${AXIS_Y + 92}H${OUTER_X}`}
       />
-      <text class="pull-label" x={(innerX + OUTER_X) / 2} y={AXIS_Y + 112} text-anchor="middle">
+      <text
+        class="pull-label"
+        x={(innerX + OUTER_X) / 2}
+        y={AXIS_Y + 98}
+        text-anchor="middle"
+        dominant-baseline="hanging"
+      >
         {`${Math.round(spacing * 1000)} mm`}
       </text>
       {[innerX, OUTER_X].map((x) => (
