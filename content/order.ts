@@ -18,7 +18,7 @@ export const chapters: readonly Chapter[] = [
     slug: 'arms',
     title: 'Arms',
     decides: 'How the arm meets the body, and how far the root must be thickened.',
-    articles: ['arm-joints', 'doublers'],
+    articles: ['arm-joints', 'doublers', 'vibration'],
   },
   {
     slug: 'body',
@@ -31,5 +31,11 @@ export const chapters: readonly Chapter[] = [
     title: 'Balance',
     decides: 'Where the heaviest part sits, and what the motors pay for it.',
     articles: ['battery-placement'],
+  },
+  {
+    slug: 'materials',
+    title: 'Materials',
+    decides: 'Which plies, at which angles, in which order.',
+    articles: ['laminates'],
   },
 ];
