@@ -39,6 +39,8 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
   const index = nearest(data.x, reading ?? data.marker ?? (data.x[0] as number));
   const at = data.x[index] as number;
   const own = reading === undefined && data.marker !== undefined;
+  /** Right of the middle, a station's name stands before its line, so that it stays on the paper. */
+  const late = (station: number) => station > (x.from + x.to) / 2;
   const styles = looks(data.series);
   const values = data.series.map((series) => ({
     label: series.label,
@@ -89,7 +91,12 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
         {data.stations?.map((station, i) => (
           <g key={station.label} class="station">
             <path d={`M${x.place(station.x)} ${PAPER.top}V${PAPER.height - PAPER.bottom}`} />
-            <text class="label" x={x.place(station.x) + 3} y={PAPER.top + 10 + (i % 2) * 14}>
+            <text
+              class="label"
+              x={x.place(station.x) + (late(station.x) ? -3 : 3)}
+              y={PAPER.top + 10 + (i % 3) * 14}
+              text-anchor={late(station.x) ? 'end' : 'start'}
+            >
               {station.label}
             </text>
           </g>

@@ -32,7 +32,6 @@ interface Places {
 
 export const test = base.extend<{ complaints: string[] }, { places: Places }>({
   places: [
-    // eslint-disable-next-line no-empty-pattern -- Playwright reads the parameter's shape
     async ({}, use) => {
       const root = staticServer(DIST);
       const below = staticServer(DIST, '/some/place/');

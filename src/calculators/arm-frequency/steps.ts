@@ -52,14 +52,14 @@ export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
   {
     id: 'up-down',
     says: 'The same arm in sixteen beam elements, with shear, the give of the root, and a motor that tilts as it nods.',
-    formula: '\\det(\\mathbf K - \\omega^2\\,\\mathbf M) = 0,\\quad f = \\frac{\\omega}{2\\pi}',
+    formula: '\\det(K - \\omega^2\\,M) = 0,\\quad f = \\frac{\\omega}{2\\pi}',
     numbers: 'f_v = \\slot{f}',
     slots: (_, { modes }) => ({ f: frequency(modes.upDown[0].frequency) }),
   },
   {
     id: 'sideways',
     says: 'Sideways the motor’s height couples swing and twist through its mass. Two mixtures of them come out.',
-    formula: '\\mathbf M_{\\mathrm{tip}} = \\begin{bmatrix} M & M a \\\\ M a & I + M a^2 \\end{bmatrix}',
+    formula: 'M_{\\mathrm{tip}} = \\begin{bmatrix} M & M a \\\\ M a & I + M a^2 \\end{bmatrix}',
     numbers: 'f_h = \\slot{first},\\quad f_{h2} = \\slot{second}',
     slots: (_, { modes }) => ({
       first: frequency(modes.sideways[0].frequency),

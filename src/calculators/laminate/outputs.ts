@@ -48,7 +48,7 @@ export const outputs: readonly LaminateOutput[] = [
   {
     key: 'flexuralModulus',
     label: 'Flexural modulus',
-    symbol: 'E^f_x',
+    symbol: 'E_f',
     quantity: 'modulus',
     meaning: 'What the plate, or the wall by itself, shows when it is bent: the outer plies count most.',
     value: ({ flexural }) => flexural.modulusX,
@@ -74,7 +74,7 @@ export const outputs: readonly LaminateOutput[] = [
   {
     key: 'flexuralAcross',
     label: 'Flexural modulus across',
-    symbol: 'E^f_y',
+    symbol: 'E_{f,y}',
     quantity: 'modulus',
     group: 'Stiffness',
     meaning: 'Bending about the long axis: for a tube, the wall under a clamp.',

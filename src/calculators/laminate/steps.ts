@@ -62,8 +62,8 @@ export const steps: readonly Step<LaminateValues, LaminateResult>[] = [
   {
     id: 'flexural',
     says: 'The solid strip that would bend as much.',
-    formula: 'E^f_x = \\frac{12}{d_{11}\\,h^3}',
-    numbers: 'E^f_x = \\frac{12\\cdot\\slot{d}}{(\\slot{h})^3} = \\slot{e}',
+    formula: 'E_f = \\frac{12}{d_{11}\\,h^3}',
+    numbers: 'E_f = \\frac{12\\cdot\\slot{d}}{(\\slot{h})^3} = \\slot{e}',
     slots: (_, { stiffness, flexural }) => ({
       d: moment(1 / laminateCompliance(stiffness).d[0][0]),
       h: length(stiffness.thickness),
