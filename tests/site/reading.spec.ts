@@ -18,6 +18,8 @@ const findings = async (tab: Page) => {
 
 for (const page of readingPages) {
   test(`${page}: no axe finding, light and dark; no sideways scroll at any width`, async ({ page: tab, places }) => {
+    // Axe weighs every cell of the Checks page: most of a minute on two busy cores.
+    test.setTimeout(300_000);
     for (const colorScheme of ['light', 'dark'] as const) {
       await tab.emulateMedia({ colorScheme });
       await tab.goto(places.http + page);
