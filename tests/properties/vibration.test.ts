@@ -7,6 +7,7 @@ import {
   armSensitivity,
   crossings,
   cylinderMotor,
+  firstFrequencies,
   naturalFrequency,
   propellerLines,
   quickTipFrequency,
@@ -275,6 +276,24 @@ const ARM: UniformArm = {
 };
 
 describe('an arm of one section', () => {
+  test('the few elements of slopes and curves agree with many on the first frequencies', () => {
+    fc.assert(
+      fc.property(between(0.04, 0.2), between(0.008, 0.02), between(0.002, 0.1), (length, outerDiameter, mass) => {
+        const arm: UniformArm = {
+          ...ARM,
+          length,
+          shape: { kind: 'tube', outerDiameter, wall: 1e-3 },
+          motor: { ...ARM.motor, mass },
+        };
+        const few = firstFrequencies(arm);
+        const many = uniformArmFrequencies(arm);
+        near(few.upDown, many.upDown[0].frequency, 5e-4);
+        near(few.sideways, many.sideways[0].frequency, 5e-4);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
   test('sensitivities point the right way and predict a small step', () => {
     const slopes = armSensitivity(ARM);
     expect(slopes.length.upDown).toBeLessThan(0);

@@ -13,11 +13,11 @@ export { cylinderMotor, type MotorAtTip } from './motor.ts';
 export { ringFrequency, thinTubeWarnings, type ThinTube } from './validity.ts';
 export { crossings, propellerLines, type Crossing, type CrossingInput, type PropellerLine } from './propeller-lines.ts';
 export {
-  armSensitivity,
+  firstFrequencies,
   uniformArmFrequencies,
-  type ArmSensitivity,
   type ArmShape,
-  type FrequencySlopes,
+  type FirstFrequencies,
   type UniformArm,
   type UniformArmFrequencies,
 } from './uniform-arm.ts';
+export { armSensitivity, type ArmSensitivity, type FrequencySlopes } from './sensitivity.ts';

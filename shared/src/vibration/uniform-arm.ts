@@ -1,5 +1,4 @@
 import type { Warning } from '../error.ts';
-import { requirePositive } from '../require.ts';
 import { roundTubeSection, solidRectangleSection, type Section } from '../section/index.ts';
 import { armModes, type ArmMode } from './modes.ts';
 import { cylinderMotor } from './motor.ts';
@@ -38,6 +37,20 @@ export interface UniformArmFrequencies {
 /** Modulus round a tube over that along it where nothing is known: pultruded tube is near it, rolled tube above. */
 const HOOP_SHARE = 0.1;
 
+/** The arm as armModes takes it, plane by plane. */
+function planesOf({ shape, length, youngsModulus, shearModulus, density, motor, root = {} }: UniformArm) {
+  const section = shape.kind === 'tube' ? roundTubeSection(shape) : solidRectangleSection(shape);
+  const shared = {
+    segments: [{ length, layers: [{ section, youngsModulus, shearModulus, density }] }],
+    motor: cylinderMotor(motor),
+  };
+  return {
+    section,
+    vertical: { ...shared, plane: 'vertical', rootBending: root.vertical },
+    horizontal: { ...shared, plane: 'horizontal', rootBending: root.horizontal, rootTwist: root.twist },
+  } as const;
+}
+
 /**
  * Frequencies of an arm of one section with a motor at its end.
  * @param arm - shape, length, material, motor, root
@@ -47,19 +60,10 @@ const HOOP_SHARE = 0.1;
  * @derivation armModes with one segment in each plane
  */
 export function uniformArmFrequencies(arm: UniformArm): UniformArmFrequencies {
-  const { shape, length, youngsModulus, shearModulus, density, root = {} } = arm;
-  const section = shape.kind === 'tube' ? roundTubeSection(shape) : solidRectangleSection(shape);
-  const segments = [{ length, layers: [{ section, youngsModulus, shearModulus, density }] }];
-  const motor = cylinderMotor(arm.motor);
-  const vertical = armModes({ segments, plane: 'vertical', motor, rootBending: root.vertical });
-  const horizontal = armModes({
-    segments,
-    plane: 'horizontal',
-    motor,
-    rootBending: root.horizontal,
-    rootTwist: root.twist,
-    count: 3,
-  });
+  const { shape, youngsModulus, density } = arm;
+  const { section, ...planes } = planesOf(arm);
+  const vertical = armModes(planes.vertical);
+  const horizontal = armModes({ ...planes.horizontal, count: 3 });
   const [first, second] = vertical.modes as readonly [ArmMode, ArmMode];
   const sideways = horizontal.modes as readonly [ArmMode, ArmMode, ArmMode];
   const tube =
@@ -75,54 +79,27 @@ export function uniformArmFrequencies(arm: UniformArm): UniformArmFrequencies {
   };
 }
 
-export interface FrequencySlopes {
+export interface FirstFrequencies {
+  /** [Hz] */
   upDown: number;
+  /** [Hz] */
   sideways: number;
 }
 
-export interface ArmSensitivity {
-  /** Change of the first frequencies per length of arm [Hz/m]. */
-  length: FrequencySlopes;
-  /** Per outside diameter of the tube, or width of the strip [Hz/m]. */
-  size: FrequencySlopes;
-  /** Per wall of the tube, or height of the strip [Hz/m]. */
-  wall: FrequencySlopes;
-  /** Per mass at the tip, its shape the same [Hz/kg]. */
-  mass: FrequencySlopes;
-}
-
-/** Relative step of the difference: the error is of its square. */
-const STEP = 1e-4;
+/** Settles the first frequencies of one section to a few parts in ten thousand, at a fraction of the work. */
+const FEW_ELEMENTS = 6;
 
 /**
- * What each millimetre of tube and each gram of motor do to the first frequencies.
+ * The first frequency in each plane alone, for slopes and curves that need many of them.
  * @param arm - as uniformArmFrequencies
- * @returns slopes at this arm
- * @validity small changes
+ * @returns first frequencies up and down and sideways [Hz]
+ * @validity within 5e-4 of uniformArmFrequencies
  * @throws InputError when a number is out of range
- * @derivation central difference of uniformArmFrequencies
+ * @derivation armModes with one mode and few elements
  */
-export function armSensitivity(arm: UniformArm): ArmSensitivity {
-  const slopes = (value: number, change: (to: number) => UniformArm): FrequencySlopes => {
-    requirePositive(value, { parameter: 'value', quantity: 'size of the arm' });
-    const [low, high] = [
-      uniformArmFrequencies(change(value * (1 - STEP))),
-      uniformArmFrequencies(change(value * (1 + STEP))),
-    ];
-    const slope = (of: (f: UniformArmFrequencies) => number): number => (of(high) - of(low)) / (2 * STEP * value);
-    return { upDown: slope((f) => f.upDown[0].frequency), sideways: slope((f) => f.sideways[0].frequency) };
-  };
-  const { shape, motor } = arm;
-  return {
-    length: slopes(arm.length, (length) => ({ ...arm, length })),
-    size:
-      shape.kind === 'tube'
-        ? slopes(shape.outerDiameter, (outerDiameter) => ({ ...arm, shape: { ...shape, outerDiameter } }))
-        : slopes(shape.width, (width) => ({ ...arm, shape: { ...shape, width } })),
-    wall:
-      shape.kind === 'tube'
-        ? slopes(shape.wall, (wall) => ({ ...arm, shape: { ...shape, wall } }))
-        : slopes(shape.height, (height) => ({ ...arm, shape: { ...shape, height } })),
-    mass: slopes(motor.mass, (mass) => ({ ...arm, motor: { ...motor, mass } })),
-  };
+export function firstFrequencies(arm: UniformArm): FirstFrequencies {
+  const planes = planesOf(arm);
+  const first = (plane: typeof planes.vertical | typeof planes.horizontal): number =>
+    (armModes({ ...plane, count: 1, elements: FEW_ELEMENTS }).modes[0] as ArmMode).frequency;
+  return { upDown: first(planes.vertical), sideways: first(planes.horizontal) };
 }

@@ -46,6 +46,7 @@ export default defineCalculator({
     'vibration/uniform-arm.ts',
     'vibration/modes.ts',
     'vibration/modes-element.ts',
+    'vibration/sensitivity.ts',
     'vibration/spring-mass.ts',
     'vibration/propeller-lines.ts',
     'vibration/validity.ts',

@@ -1,11 +1,13 @@
-import { propellerLines, uniformArmFrequencies } from '@frameworthy/shared/vibration';
+import { firstFrequencies, propellerLines } from '@frameworthy/shared/vibration';
 import type { Plot } from '~/island/declaration.ts';
 import { armOf, type FrequencyResult } from './compute.ts';
 import type { FrequencyValues } from './inputs.ts';
 
 const POINTS = 31;
-const even = (from: number, to: number): number[] =>
-  Array.from({ length: POINTS }, (_, i) => from + ((to - from) * i) / (POINTS - 1));
+/** Each length is an eigenproblem: fewer points, which the smooth curve can spare, and one of them the reader's own. */
+const LENGTHS = 16;
+const even = (from: number, to: number, count = POINTS): number[] =>
+  Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
 
 export const plots: readonly Plot<FrequencyValues, FrequencyResult>[] = [
   {
@@ -39,14 +41,14 @@ export const plots: readonly Plot<FrequencyValues, FrequencyResult>[] = [
     x: { label: 'outer screw to motor axis', quantity: 'length' },
     y: { label: 'frequency', quantity: 'frequency' },
     data: (values, { full, hover }) => {
-      const x = even(values.armLength * 0.6, values.armLength * 1.6);
-      const modes = x.map((armLength) => uniformArmFrequencies(armOf({ ...values, armLength })));
+      const x = even(values.armLength * 0.6, values.armLength * 1.6, LENGTHS);
+      const modes = x.map((armLength) => firstFrequencies(armOf({ ...values, armLength })));
       return {
         x,
         marker: values.armLength,
         series: [
-          { label: 'up and down', role: 'main', y: modes.map(({ upDown }) => upDown[0].frequency) },
-          { label: 'sideways', role: 'second', y: modes.map(({ sideways }) => sideways[0].frequency) },
+          { label: 'up and down', role: 'main', y: modes.map(({ upDown }) => upDown) },
+          { label: 'sideways', role: 'second', y: modes.map(({ sideways }) => sideways) },
           { label: 'once per turn in hover', role: 'limit', y: x.map(() => hover.oncePerRev) },
           { label: 'once per turn at full throttle', role: 'limit', y: x.map(() => full.oncePerRev) },
         ],
