@@ -5,7 +5,7 @@ const COMFORTABLE = 0.5;
 
 /** What a share of a strength means: `of`, in words, completes `uses 40 % of ...`. */
 export function verdictOfUse(use: number, of: string): Verdict {
-  const share = use < 0.01 ? 'less than 1 %' : use > 10 ? 'many times' : `${Math.round(use * 100)} % of`;
+  const share = use < 0.01 ? 'less than 1 % of' : use > 10 ? 'many times' : `${Math.round(use * 100)} % of`;
   const level = use <= COMFORTABLE ? 'good' : use < 1 ? 'marginal' : 'bad';
-  return { level, text: `uses ${use < 0.01 ? `${share} of` : share} ${of}` };
+  return { level, text: `uses ${share} ${of}` };
 }

@@ -1,6 +1,6 @@
 import { InputError } from '../error.ts';
 import { requireBelow, requirePositive } from '../require.ts';
-import { eliminate } from './solve.ts';
+import { eliminate } from '../solve-linear.ts';
 
 export interface RockingBoss {
   /** Of the standoff's face or washer [m]. */

@@ -1,6 +1,7 @@
 import type { Output, Step } from '~/island/declaration.ts';
 import { verdictOfUse } from '../verdict-of-use.ts';
 import type { ClampResult, ClampValues } from './compute.ts';
+import { preloadStep } from '../preload-step.ts';
 
 export const outputs: readonly Output<ClampValues, ClampResult>[] = [
   {
@@ -79,18 +80,7 @@ export const outputs: readonly Output<ClampValues, ClampResult>[] = [
 ];
 
 export const steps: readonly Step<ClampValues, ClampResult>[] = [
-  {
-    id: 'preload',
-    says: 'The torque makes a clamping force',
-    formula: 'F = \\frac{T}{K\\,d}',
-    numbers: 'F = \\frac{\\slot{torque}}{\\slot{coefficient}\\cdot\\slot{diameter}} = \\slot{force}',
-    slots: (v, r) => ({
-      torque: { value: v.torque, quantity: 'moment' },
-      coefficient: { value: v.torqueCoefficient, quantity: 'ratio' },
-      diameter: { value: r.screwDiameter, quantity: 'length' },
-      force: { value: r.preload.nominal, quantity: 'force' },
-    }),
-  },
+  preloadStep((result: ClampResult) => result.screwDiameter),
   {
     id: 'ring',
     says: 'Spread over the clamp length, it bends each unit of width of the wall like a pinched ring of mean radius R',

@@ -2,6 +2,7 @@ import type { Limiter } from '@frameworthy/shared/fastener';
 import type { Output, Step } from '~/island/declaration.ts';
 import { verdictOfUse } from '../verdict-of-use.ts';
 import type { ScrewResult, ScrewValues } from './compute.ts';
+import { preloadStep } from '../preload-step.ts';
 
 /** What gives first, as part of a sentence. */
 export const LIMITER_WORDS: Readonly<Record<Limiter, string>> = {
@@ -143,18 +144,7 @@ export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
 ];
 
 export const steps: readonly Step<ScrewValues, ScrewResult>[] = [
-  {
-    id: 'preload',
-    says: 'Preload from torque',
-    formula: 'F = \\frac{T}{K d}',
-    numbers: 'F = \\frac{\\slot{torque}}{\\slot{k} \\cdot \\slot{diameter}} = \\slot{preload}',
-    slots: (v, result) => ({
-      torque: { value: v.torque, quantity: 'moment' },
-      k: { value: v.torqueCoefficient, quantity: 'ratio' },
-      diameter: { value: result.diameter, quantity: 'length' },
-      preload: { value: result.preload.nominal, quantity: 'force' },
-    }),
-  },
+  preloadStep((result: ScrewResult) => result.diameter),
   {
     id: 'plate',
     says: 'Force that the plate takes under the head',
