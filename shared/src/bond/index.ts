@@ -14,5 +14,5 @@ export { sleeveBondArea, sleeveGeometry, type SleeveGeometry, type SleeveInTube 
 export { sleeveBond, type SleeveBond, type SleeveBondGiven, type SleeveLoad } from './sleeve-bond.ts';
 export { scarfStress } from './scarf.ts';
 export { BEST_BOND_LINE, USUAL_BOND_LINE, bondLineWarnings } from './bond-line.ts';
-export { LAP_SHEAR_LEVELS, LAP_SHEAR_TEMPERATURES, meanLapShear, strengthAtTemperature } from './lap-shear.ts';
+export { LAP_SHEAR_LEVELS, meanLapShear, strengthAtTemperature } from './lap-shear.ts';
 export { overlapByRule, scarfLengthByRule } from './overlap-rules.ts';

@@ -26,9 +26,6 @@ export const LAP_SHEAR_LEVELS = {
   'amine epoxy, rubber toughened': { cold: 22.7e6, room: 17.9e6, hot: 5.5e6 },
 } as const;
 
-/** Temperatures of `LAP_SHEAR_LEVELS` [°C]. */
-export const LAP_SHEAR_TEMPERATURES = { cold: -40, room: 25, hot: 75 } as const;
-
 /**
  * Strength of an adhesive at the temperature of use.
  * $$\tau_a = f_T\,\tau_{room}$$

@@ -5,8 +5,6 @@ export interface Vector {
   z: number;
 }
 
-export const ORIGIN: Vector = { x: 0, y: 0, z: 0 };
-
 /**
  * From one place to another.
  * @param from - start [m]

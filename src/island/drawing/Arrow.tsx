@@ -41,30 +41,3 @@ export function ForceArrow({ at, direction, length = 40, label, pushes = false, 
 function beside(dx: number): 'start' | 'middle' | 'end' {
   return Math.abs(dx) < 10 ? 'middle' : dx > 0 ? 'start' : 'end';
 }
-
-interface MomentProps {
-  at: Point;
-  /** As seen on the paper. */
-  sense: 'clockwise' | 'counterclockwise';
-  /** Paper units. */
-  radius?: number;
-  label?: string;
-  tone?: Tone;
-}
-
-/** A moment: three quarters of a circle with a head; the label stands above it. */
-export function MomentArrow({ at, sense, radius = 20, label, tone = 'accent' }: MomentProps) {
-  const { x, y } = usePaper().point(at);
-  const way = sense === 'clockwise' ? 1 : -1;
-  const d = radius * Math.SQRT1_2;
-  // From lower left (clockwise) or lower right, over the top, to the other side.
-  const arc = `M${x - way * d} ${y + d}A${radius} ${radius} 0 1 ${way > 0 ? 1 : 0} ${x + way * d} ${y + d}`;
-  const tip = { x: x + way * d, y: y + d };
-  return (
-    <g>
-      <path class={`arrow tone-${tone} fill-none`} d={arc} />
-      <path class={`dot tone-${tone}`} d={`M${tip.x - way * 5} ${tip.y + 5}l${way * 2} ${-10}l${way * 8} 8Z`} />
-      {label && <PaperText at={{ x, y: y - radius - 10 }} text={label} tone={tone} />}
-    </g>
-  );
-}

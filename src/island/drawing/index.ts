@@ -32,4 +32,4 @@ export type { Fill, Shape, Tone } from './Outline.tsx';
 export { Hatch } from './Hatch.tsx';
 export { DimensionLine } from './DimensionLine.tsx';
 export { Label, Leader } from './Label.tsx';
-export { ForceArrow, MomentArrow } from './Arrow.tsx';
+export { ForceArrow } from './Arrow.tsx';
