@@ -18,7 +18,7 @@ export function meanLapShear({ force, width, overlap }: { force: number; width: 
 }
 
 /**
- * Apparent lap shear of adhesive classes [Pa] at three temperatures.
+ * Apparent lap shear of adhesive classes [Pa] at −40 °C, 25 °C and 75 °C.
  * @source petrie-2000-adhesives, Table 10.10
  */
 export const LAP_SHEAR_LEVELS = {
