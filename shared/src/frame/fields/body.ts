@@ -1,0 +1,36 @@
+import { CLASSES } from './arm.ts';
+import { choice, length, moment, ratio, type Field, type PathsOf } from './field.ts';
+
+const STANDOFFS = 'body/standoff-lengths';
+const PLATES = 'body/plates-and-standoffs';
+const LAYOUT = 'layout/motor-layout';
+
+export const BODY_FIELDS: Readonly<Record<PathsOf<'body'>, Field>> = {
+  'body.length': length('Length', [30, 400, 1], LAYOUT),
+  'body.width': length('Width at the waist', [15, 200, 1], LAYOUT),
+  'body.end': length('Width at the ends', [10, 200, 1], LAYOUT),
+  'body.crossPlate.thickness': length('Cross plate, under the arms', [0.5, 6, 0.5], PLATES),
+  'body.mainPlate.thickness': length('Main plate, over the arms', [0.5, 6, 0.5], PLATES),
+  'body.topPlate.thickness': length('Top plate', [0.5, 6, 0.5], PLATES),
+  'body.topPlate.length': length('Length of the top plate', [20, 400, 1], PLATES),
+  'body.solidShare': ratio('Plate left after cutouts', [0.2, 1, 0.01], PLATES, 'Share of the outline.'),
+  'body.tongueWidth': length('Tongue at the outer arm screw, width', [4, 60, 0.5], PLATES),
+  'body.tongueLength': length('Tongue, free length', [1, 60, 0.5], PLATES),
+  'body.standoff.length': length('Standoffs, length', [8, 60, 1], STANDOFFS),
+  'body.standoff.outerDiameter': length('Outside', [2.5, 10, 0.1], STANDOFFS),
+  'body.standoff.bore': length('Thread, major diameter', [1, 6, 0.1], STANDOFFS),
+  'body.standoff.material': choice(
+    'Metal',
+    {
+      'aluminium-6061': 'aluminium 6061-T6',
+      'aluminium-7075': 'aluminium 7075-T6',
+      titanium: 'titanium 6Al-4V',
+      'aluminium-unnamed': 'aluminium, alloy unknown',
+    },
+    STANDOFFS,
+  ),
+  'body.standoff.screw': choice('Screws', { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3' }, 'body/screws'),
+  'body.standoff.screwClass': choice('Screw strength', CLASSES, 'body/screws'),
+  'body.standoff.torque': moment('Tightening torque', [0.05, 2, 0.05], 'body/screws'),
+  'body.standoff.plateRadius': length('Free plate round a standoff', [3, 40, 0.5], STANDOFFS),
+};

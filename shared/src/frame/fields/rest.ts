@@ -1,0 +1,42 @@
+import { density, length, modulus, ratio, speed, stiffness, strength, type Field, type PathsOf } from './field.ts';
+
+const LAMINATES = 'materials/laminates';
+const BONDS = 'arms/doublers';
+const HITS = 'arms/what-reaches-an-arm';
+const NOSE = 'body/standoff-lengths';
+const MASS = 'balance/battery-placement';
+
+export const MATERIAL_FIELDS: Readonly<Record<PathsOf<'materials'>, Field>> = {
+  'materials.tube.density': density('Tube, density', [1000, 2500, 10], LAMINATES),
+  'materials.tube.youngsModulus': modulus('Tube, modulus along', [5, 300, 1], LAMINATES),
+  'materials.tube.shearModulus': modulus('Tube, shear modulus', [0.5, 60, 0.5], LAMINATES),
+  'materials.tube.bendingStrength': strength('Tube, bending strength', [50, 2500, 10], LAMINATES),
+  'materials.tube.shearStrength': strength('Tube, shear strength', [5, 400, 5], LAMINATES),
+  'materials.tube.bearingStrength': strength('Tube, bearing strength', [50, 1500, 10], LAMINATES),
+  'materials.tube.hoopBendingStrength': strength('Tube, bending strength round the wall', [10, 1000, 5], LAMINATES),
+  'materials.plate.density': density('Plate, density', [1000, 2500, 10], LAMINATES),
+  'materials.plate.youngsModulus': modulus('Plate, modulus', [5, 200, 1], LAMINATES),
+  'materials.plate.shearModulus': modulus('Plate, shear modulus', [0.5, 60, 0.5], LAMINATES),
+  'materials.plate.bendingStrength': strength('Plate, bending strength', [50, 1500, 10], LAMINATES),
+  'materials.plate.shearStrength': strength('Plate, shear strength', [5, 400, 5], LAMINATES),
+  'materials.plate.bearingStrength': strength('Plate, bearing strength', [50, 1500, 10], LAMINATES),
+  'materials.adhesive.density': density('Adhesive, density', [800, 2500, 10], BONDS),
+  'materials.adhesive.shearModulus': modulus('Adhesive, shear modulus', [0.05, 5, 0.05], BONDS),
+  'materials.adhesive.lapShearStrength': strength('Adhesive, shear strength', [1, 60, 0.5], BONDS),
+  'materials.tow.strength': strength('Tow as laid, strength', [100, 4000, 50], 'arms/motor-mounts'),
+};
+
+export const CASE_FIELDS: Readonly<Record<PathsOf<'cases' | 'costs'>, Field>> = {
+  'cases.strike.speed': speed('Blow at a motor', [0.5, 40, 0.5], HITS),
+  'cases.strike.contactStiffness': stiffness('Stiffness of what it meets', [1, 5000, 5], HITS),
+  'cases.nose.speed': speed('Nose-first hit', [0.5, 40, 0.5], NOSE),
+  'cases.nose.contactStiffness': stiffness('Stiffness of what the nose meets', [1, 5000, 5], NOSE),
+  'cases.nose.height': length('Hit above the top plate', [-30, 40, 1], NOSE),
+  'cases.nose.aside': length('Hit to one side', [0, 60, 1], NOSE),
+  'cases.drop.height': { ...length('Flat drop from', [50, 20000, 100], HITS) },
+  'cases.drop.contactStiffness': stiffness('Stiffness of the ground', [1, 5000, 5], HITS),
+  'costs.tubePerMetre': ratio('Tube, a metre', [0, 10000, 0.5], MASS, 'In your own currency.'),
+  'costs.platePerSquareMetre': ratio('Plate, a square metre', [0, 100000, 1], MASS),
+  'costs.standoff': ratio('One standoff', [0, 1000, 0.1], MASS),
+  'costs.adhesivePerKilogram': ratio('Adhesive, a kilogram', [0, 10000, 1], MASS),
+};
