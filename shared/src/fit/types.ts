@@ -57,7 +57,7 @@ export interface FitItem {
   /** Middle of the box, to the left [m]. */
   y: number;
   /** Lowest point above the bottom plate, as tilted [m]. */
-  z0: number;
+  z: number;
   /** Nose up, of a camera [rad]. */
   tilt?: number;
   lens?: Lens;
