@@ -1,3 +1,4 @@
+import { arms } from './arms.ts';
 import { bonds } from './bonds.ts';
 import { fasteners } from './fasteners.ts';
 import { joints } from './joints.ts';
@@ -22,6 +23,7 @@ export const sources = {
   ...trade,
   ...laminates,
   ...vibration,
+  ...arms,
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;

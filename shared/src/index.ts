@@ -4,6 +4,7 @@ export * from './quantity/index.ts';
 export * as material from './material/index.ts';
 export * as section from './section/index.ts';
 export * as beam from './beam/index.ts';
+export * as arm from './arm/index.ts';
 export * as joint from './joint/index.ts';
 export * as bond from './bond/index.ts';
 export * as doubler from './doubler/index.ts';

@@ -1,6 +1,6 @@
 import { InputError } from '../error.ts';
 import { requireBetween, requireNotNegative, requirePositive } from '../require.ts';
-import { bisect, nthRoot } from './bisect.ts';
+import { bisect, nthRoot } from '../bisect.ts';
 
 export interface TipRatios {
   /** 1 for the lowest. */
