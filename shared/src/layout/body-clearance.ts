@@ -1,4 +1,5 @@
 import { InputError, type Warning } from '../error.ts';
+import { isInside, nearestOnSegment, sidesOf } from '../polygon.ts';
 import { requireFinite, requirePositive } from '../require.ts';
 import type { PlanPoint } from './motor-layout.ts';
 
@@ -8,22 +9,6 @@ export interface BodyClearance {
   /** Place on the outline that comes nearest. */
   nearest: PlanPoint;
   warnings: readonly Warning[];
-}
-
-function nearestOn(from: PlanPoint, to: PlanPoint, point: PlanPoint): PlanPoint {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const square = dx * dx + dy * dy;
-  const share = square === 0 ? 0 : ((point.x - from.x) * dx + (point.y - from.y) * dy) / square;
-  const t = Math.min(1, Math.max(0, share));
-  return { x: from.x + t * dx, y: from.y + t * dy };
-}
-
-function inside(outline: readonly PlanPoint[], point: PlanPoint): boolean {
-  return outline.reduce((isIn, a, i) => {
-    const b = outline[(i + 1) % outline.length] as PlanPoint;
-    const crosses = a.y > point.y !== b.y > point.y && point.x < a.x + ((point.y - a.y) / (b.y - a.y)) * (b.x - a.x);
-    return crosses ? !isIn : isIn;
-  }, false);
 }
 
 /**
@@ -68,9 +53,9 @@ export function bodyClearance(plan: {
   }
   let best = { distance: Infinity, nearest: outline[0] as PlanPoint };
   for (const motor of motors) {
-    const sign = inside(outline, motor) ? -1 : 1;
-    outline.forEach((corner, i) => {
-      const nearest = nearestOn(corner, outline[(i + 1) % outline.length] as PlanPoint, motor);
+    const sign = isInside(outline, motor) ? -1 : 1;
+    sidesOf(outline).forEach((side) => {
+      const nearest = nearestOnSegment(side, motor);
       const distance = sign * Math.hypot(nearest.x - motor.x, nearest.y - motor.y);
       if (distance < best.distance) best = { distance, nearest };
     });

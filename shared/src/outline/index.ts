@@ -12,3 +12,12 @@ export type {
   OutlineStandoff,
   PlateShape,
 } from './frame-outline.ts';
+export type { DrawingLayer, FlatShape } from './flat-shape.ts';
+export { planShapes } from './plan-shapes.ts';
+export { sideShapes } from './side-shapes.ts';
+export { planDimensions, sideDimensions, type DimensionName, type OutlineDimension } from './dimensions.ts';
+export { extentOf, overallSize, type OverallSize } from './overall-size.ts';
+export type { FourArmFrame } from './four-arm-frame.ts';
+export { fourArmOutline } from './four-arm-outline.ts';
+export { innerEndGap } from './inner-end-gap.ts';
+export { leastEdgeDistance, plateArea } from './plate-numbers.ts';
