@@ -57,6 +57,75 @@ export const batteryInputs = {
   }),
 };
 
+export const placeInputs = {
+  lie: {
+    label: 'The pack lies',
+    help: 'Lengthwise: its long side fore and aft. Crosswise: a quarter turn from that.',
+    group: 'Place of the battery',
+    choices: { lengthwise: 'lengthwise', crosswise: 'crosswise' },
+    default: 'lengthwise',
+    frameField: 'battery.lie',
+  },
+  side: {
+    label: 'Side of the body',
+    help: 'Strapped on the top plate or under the bottom one.',
+    group: 'Place of the battery',
+    choices: { above: 'above', below: 'below' },
+    default: 'above',
+    frameField: 'battery.side',
+  },
+  forward: {
+    quantity: 'length',
+    label: 'Ahead of the middle',
+    symbol: 'x_b',
+    help: 'Middle of the pack against the middle of the four motors. Below zero is behind it.',
+    group: 'Place of the battery',
+    default: 0.01,
+    min: -0.1,
+    max: 0.1,
+    step: 0.001,
+    frameField: 'battery.forward',
+  },
+  gap: {
+    quantity: 'length',
+    label: 'Gap to the plate',
+    help: 'Pad and strap between pack and plate; more where it stands on posts.',
+    group: 'Place of the battery',
+    default: 0.003,
+    min: 0,
+    max: 0.06,
+    step: 0.001,
+    frameField: 'battery.gap',
+  },
+} as const;
+
+export const thrustInputs = {
+  fullThrust: {
+    quantity: 'force',
+    label: 'Full thrust of one motor',
+    symbol: 'T',
+    help: 'From the maker’s table or a bench. A 5-inch motor on 6 cells gives 13 to 18 N.',
+    group: 'Thrust',
+    default: 15,
+    min: 0.5,
+    max: 100,
+    step: 0.5,
+    frameField: 'motor.fullThrust',
+  },
+  torquePerThrust: {
+    quantity: 'length',
+    label: 'Reaction torque over thrust',
+    symbol: '\\kappa',
+    help: 'Torque divided by thrust is a length. 5-inch propellers: 11 to 16 mm; it grows with the diameter.',
+    group: 'Thrust',
+    default: 0.0135,
+    min: 0.002,
+    max: 0.06,
+    step: 0.0005,
+    frameField: 'motor.torquePerThrust',
+  },
+} as const;
+
 export const craftInputs = {
   bodyMass: mass(
     'Body',

@@ -1,4 +1,3 @@
-import { PULTRUDED_TUBE, QUASI_ISOTROPIC_PLATE, ROLL_WRAPPED_TUBE, WOVEN_PLATE } from '@frameworthy/shared/material';
 import { massPerLength } from '@frameworthy/shared/section';
 import {
   armSensitivity,
@@ -11,6 +10,7 @@ import {
   type UniformArm,
   type UniformArmFrequencies,
 } from '@frameworthy/shared/vibration';
+import { armMaterial } from '../arm-inputs.ts';
 import type { FrequencyValues } from './inputs.ts';
 
 export interface FrequencyResult {
@@ -29,13 +29,6 @@ export interface FrequencyResult {
   sensitivity: ArmSensitivity;
 }
 
-const LIBRARY = {
-  rolled: ROLL_WRAPPED_TUBE,
-  pultruded: PULTRUDED_TUBE,
-  woven: WOVEN_PLATE,
-  quasi: QUASI_ISOTROPIC_PLATE,
-} as const;
-
 function materialOf({
   material,
   youngsModulus,
@@ -43,7 +36,7 @@ function materialOf({
   density,
 }: FrequencyValues): Pick<UniformArm, 'youngsModulus' | 'shearModulus' | 'density'> {
   if (material === 'own') return { youngsModulus, shearModulus, density };
-  const part = LIBRARY[material];
+  const part = armMaterial(material);
   return {
     youngsModulus: part.youngsModulus.typical,
     shearModulus: part.shearModulus.typical,
