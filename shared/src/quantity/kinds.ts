@@ -105,7 +105,7 @@ export const QUANTITY_KINDS = {
     unit('kg/m³', 1, 'metric', 'kg/m3'),
     unit('lb/in³', POUND / INCH ** 3, 'inch', 'lb/in3'),
   ],
-  linearDensity: [unit('g/m', 1e-3, 'metric'), unit('oz/ft', POUND / 16 / 0.3048, 'inch')],
+  linearDensity: [unit('g/m', 1e-3, 'metric'), unit('tex', 1e-6, 'metric'), unit('oz/ft', POUND / 16 / 0.3048, 'inch')],
   energy: [unit('J', 1, 'metric', 'n·m'), unit('ft·lbf', 0.3048 * POUND_FORCE, 'inch', 'ft-lbf', 'ftlbf')],
   power: [
     unit('W', 1, 'both', 'watt', 'watts'),
@@ -121,6 +121,13 @@ export const QUANTITY_KINDS = {
   altitude: [unit('m', 1, 'metric'), unit('ft', 0.3048, 'inch', 'feet'), unit('km', 1e3, 'metric')],
   frequency: [unit('Hz', 1, 'both')],
   rotationalSpeed: [unit('rev/min', Math.PI / 30, 'both', 'rpm'), unit('rad/s', 1, 'both')],
+  workingTime: [unit('min', 60, 'both'), unit('h', 3600, 'both', 'hour', 'hours')],
+  cureTime: [
+    unit('h', 3600, 'both', 'hour', 'hours'),
+    unit('d', 86400, 'both', 'day', 'days'),
+    unit('min', 60, 'both'),
+  ],
+  temperatureDifference: [unit('°C', 1, 'metric', 'k', 'c', 'degc'), unit('°F', 5 / 9, 'inch', 'f', 'degf')],
   time: [unit('s', 1, 'both'), unit('ms', 1e-3, 'both'), unit('min', 60, 'both')],
   percent: [unit('%', 1e-2, 'both')],
   ratio: [unit('', 1, 'both')],
