@@ -1,14 +1,8 @@
 import type { ArmSegment } from '../beam/index.ts';
 import { rigidity } from '../beam/index.ts';
 import type { Plane } from '../section/index.ts';
-import { addTo, banded, type Banded } from './modes-banded.ts';
-import {
-  bendingMass,
-  bendingStiffness,
-  twistElement,
-  type ElementMatrix,
-  type ElementValues,
-} from './modes-element.ts';
+import { addBlock, addTo, banded, type Banded } from './modes-banded.ts';
+import { bendingMass, bendingStiffness, twistElement, type ElementValues } from './modes-element.ts';
 import type { MotorAtTip } from './motor.ts';
 
 export interface ArmSystem {
@@ -31,29 +25,40 @@ export interface ArmSystemInput {
 }
 
 function elementValues(segment: ArmSegment, plane: Plane, length: number): ElementValues {
-  const sum = (of: (layer: ArmSegment['layers'][number]) => number): number =>
-    segment.layers.reduce((total, layer) => total + of(layer), 0);
-  return {
-    length,
-    ...rigidity(segment, plane),
-    mass: sum((layer) => layer.density! * layer.section.area),
-    rotary: sum((layer) => layer.density! * layer.section[plane].secondMomentOfArea),
-    polar: sum(
-      (layer) =>
-        layer.density! * (layer.section.vertical.secondMomentOfArea + layer.section.horizontal.secondMomentOfArea),
-    ),
-  };
+  const values = { length, ...rigidity(segment, plane), mass: 0, rotary: 0, polar: 0 };
+  for (const { section, density = 0 } of segment.layers) {
+    values.mass += density * section.area;
+    values.rotary += density * section[plane].secondMomentOfArea;
+    values.polar += density * (section.vertical.secondMomentOfArea + section.horizontal.secondMomentOfArea);
+  }
+  return values;
+}
+
+interface Stretch {
+  count: number;
+  values: ElementValues;
 }
 
 /** Elements of equal kind, more of them where a segment is longer. */
-function split({ segments, plane, elements }: ArmSystemInput): ElementValues[] {
+function split({ segments, plane, elements }: ArmSystemInput): Stretch[] {
   const whole = segments.reduce((sum, segment) => sum + segment.length, 0);
-  return segments.flatMap((segment) => {
+  return segments.map((segment) => {
     const count = Math.max(2, Math.ceil((elements * segment.length) / whole));
-    const values = elementValues(segment, plane, segment.length / count);
-    return Array.from({ length: count }, () => values);
+    return { count, values: elementValues(segment, plane, segment.length / count) };
   });
 }
+
+const motorMatrix = (plane: Plane, { mass, offset, pitchInertia, rollInertia, yawInertia }: MotorAtTip) =>
+  plane === 'vertical'
+    ? [
+        [mass, 0],
+        [0, pitchInertia + mass * offset * offset],
+      ]
+    : [
+        [mass, 0, mass * offset],
+        [0, yawInertia, 0],
+        [mass * offset, 0, rollInertia + mass * offset * offset],
+      ];
 
 /**
  * Stiffness and mass of an arm with its motor. Up and down it only bends. Sideways it also twists, because the mass of the
@@ -67,55 +72,36 @@ function split({ segments, plane, elements }: ArmSystemInput): ElementValues[] {
  */
 export function assembleArm(input: ArmSystemInput): ArmSystem {
   const { plane, motor, rootBending, rootTwist } = input;
-  const elements = split(input);
+  const stretches = split(input);
   const kinds = plane === 'vertical' ? 2 : 3;
   const held = [true, rootBending === undefined, rootTwist === undefined].slice(0, kinds);
-  const free = held.filter((is) => !is).length;
-  const unknown = (node: number, kind: number): number => {
-    if (node === 0) return held[kind] ? -1 : held.slice(0, kind).filter((is) => !is).length;
-    return free + (node - 1) * kinds + kind;
-  };
-  const size = free + elements.length * kinds;
+  // What is free at the root comes first.
+  let free = 0;
+  const atRoot = held.map((is) => (is ? -1 : free++));
+  const unknown = (node: number, kind: number): number =>
+    node === 0 ? atRoot[kind]! : free + (node - 1) * kinds + kind;
+  const elements = stretches.reduce((sum, { count }) => sum + count, 0);
+  const size = free + elements * kinds;
   const [stiffness, mass] = [banded(size, 2 * kinds - 1), banded(size, 2 * kinds - 1)];
-  const add = (to: Banded, places: readonly number[], matrix: ElementMatrix): void =>
-    matrix.forEach((row, i) =>
-      row.forEach(
-        (value, j) => i >= j && places[i]! >= 0 && places[j]! >= 0 && addTo(to, places[i]!, places[j]!, value),
-      ),
-    );
-  const spring = (kind: number, value: number | undefined): void => {
-    if (value !== undefined) addTo(stiffness, unknown(0, kind), unknown(0, kind), value);
-  };
 
   const stations = [0];
-  elements.forEach((values, n) => {
-    stations.push(stations.at(-1)! + values.length);
-    const bending = [unknown(n, 0), unknown(n, 1), unknown(n + 1, 0), unknown(n + 1, 1)];
-    add(stiffness, bending, bendingStiffness(values));
-    add(mass, bending, bendingMass(values));
-    if (kinds === 2) return;
-    const twist = twistElement(values);
-    add(stiffness, [unknown(n, 2), unknown(n + 1, 2)], twist.stiffness);
-    add(mass, [unknown(n, 2), unknown(n + 1, 2)], twist.mass);
+  for (const { count, values } of stretches) {
+    const [bend, move, twist] = [bendingStiffness(values), bendingMass(values), twistElement(values)];
+    for (let i = 0, n = stations.length - 1; i < count; i++, n++) {
+      stations.push(stations[n]! + values.length);
+      const bending = [unknown(n, 0), unknown(n, 1), unknown(n + 1, 0), unknown(n + 1, 1)];
+      addBlock(stiffness, bending, bend);
+      addBlock(mass, bending, move);
+      if (kinds === 2) continue;
+      const twisting = [unknown(n, 2), unknown(n + 1, 2)];
+      addBlock(stiffness, twisting, twist.stiffness);
+      addBlock(mass, twisting, twist.mass);
+    }
+  }
+  [undefined, rootBending, rootTwist].slice(0, kinds).forEach((spring, kind) => {
+    if (spring !== undefined) addTo(stiffness, atRoot[kind]!, atRoot[kind]!, spring);
   });
-  spring(1, rootBending);
-  if (kinds === 3) spring(2, rootTwist);
-
-  const tip = [0, 1, 2].slice(0, kinds).map((kind) => unknown(elements.length, kind));
-  const lever = motor.mass * motor.offset;
-  add(
-    mass,
-    tip,
-    plane === 'vertical'
-      ? [
-          [motor.mass, 0],
-          [0, motor.pitchInertia + lever * motor.offset],
-        ]
-      : [
-          [motor.mass, 0, lever],
-          [0, motor.yawInertia, 0],
-          [lever, 0, motor.rollInertia + lever * motor.offset],
-        ],
-  );
+  const tip = held.map((_, kind) => unknown(elements, kind));
+  addBlock(mass, tip, motorMatrix(plane, motor));
   return { stiffness, mass, stations, unknown };
 }

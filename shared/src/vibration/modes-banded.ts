@@ -19,50 +19,78 @@ export function addTo({ half, entries }: Banded, row: number, column: number, va
   entries[i * (half + 1) + i - j]! += value;
 }
 
-export function timesVector({ size, half, entries }: Banded, x: Float64Array): Float64Array {
-  const y = new Float64Array(size);
-  for (let i = 0; i < size; i++) {
-    const row = i * (half + 1);
-    let sum = entries[row]! * x[i]!;
-    for (let d = 1; d <= half && d <= i; d++) {
+/** Adds a small symmetric matrix whose rows belong to the given places, ascending; −1 is a place that is held. */
+export function addBlock(to: Banded, places: readonly number[], block: readonly (readonly number[])[]): void {
+  for (let i = 0; i < places.length; i++) {
+    const row = block[i]!;
+    const at = places[i]! * (to.half + 2);
+    for (let j = 0; j <= i; j++) if (places[j]! >= 0) to.entries[at - places[j]!]! += row[j]!;
+  }
+}
+
+/** The matrix times x, into `y` where one is given. */
+export function timesVector(
+  { size, half, entries }: Banded,
+  x: Float64Array,
+  y: Float64Array = new Float64Array(size),
+): Float64Array {
+  for (let i = 0, row = 0; i < size; i++, row += half + 1) {
+    const xi = x[i]!;
+    const near = half < i ? half : i;
+    let sum = entries[row]! * xi;
+    for (let d = 1; d <= near; d++) {
       const entry = entries[row + d]!;
       sum += entry * x[i - d]!;
-      y[i - d]! += entry * x[i]!;
+      y[i - d]! += entry * xi;
     }
-    y[i]! += sum;
+    y[i] = sum;
   }
   return y;
 }
 
-/** Cholesky factor within the same band; the matrix is positive definite, as an arm that is held is. */
-export function factor({ size, half, entries }: Banded): Banded {
-  const l = banded(size, half);
-  const width = half + 1;
-  for (let i = 0; i < size; i++) {
-    for (let d = Math.min(half, i); d >= 0; d--) {
-      const j = i - d;
-      let sum = entries[i * width + d]!;
-      for (let k = Math.max(0, i - half); k < j; k++)
-        sum -= l.entries[i * width + i - k]! * l.entries[j * width + j - k]!;
-      l.entries[i * width + d] = d === 0 ? Math.sqrt(sum) : sum / l.entries[j * width]!;
-    }
-  }
-  return l;
+export interface Factor extends Banded {
+  /** How many eigenvalues of the matrix lie below zero, by Sylvester's law of inertia. */
+  negative: number;
 }
 
-/** Solves with a factor. */
-export function solve({ size, half, entries }: Banded, right: Float64Array): Float64Array {
-  const x = Float64Array.from(right);
-  const width = half + 1;
-  for (let i = 0; i < size; i++) {
-    let sum = x[i]!;
-    for (let d = 1; d <= half && d <= i; d++) sum -= entries[i * width + d]! * x[i - d]!;
-    x[i] = sum / entries[i * width]!;
+/** L D Lᵀ within the same band, D⁻¹ on the diagonal: of the matrix, or of it less a share of another. */
+export function factor(matrix: Banded, less?: { share: number; of: Banded }): Factor {
+  const { size, half } = matrix;
+  const a = matrix.entries.slice();
+  if (less) for (let i = 0; i < a.length; i++) a[i]! -= less.share * less.of.entries[i]!;
+  let negative = 0;
+  for (let k = 0; k < size; k++) {
+    const at = k * (half + 1);
+    // The shift may hit an eigenvalue of a part: next to nothing stands for nothing, as in every count by signs.
+    if (a[at] === 0) a[at] = Number.EPSILON * matrix.entries[at]!;
+    if (a[at]! < 0) negative++;
+    const inverse = 1 / a[at]!;
+    a[at] = inverse;
+    const last = Math.min(k + half, size - 1);
+    // Entry (i, k) stands half places after entry (i − 1, k).
+    for (let i = k + 1, ik = at + half + 2; i <= last; i++, ik += half + 2) {
+      if (a[ik] === 0) continue;
+      const share = a[ik]! * inverse;
+      for (let j = k + 1, jk = at + half + 2, ij = ik - 1; j <= i; j++, jk += half + 2, ij--) a[ij]! -= share * a[jk]!;
+    }
+    for (let i = k + 1, ik = at + half + 2; i <= last; i++, ik += half + 2) a[ik]! *= inverse;
   }
-  for (let i = size - 1; i >= 0; i--) {
-    const value = x[i]! / entries[i * width]!;
-    x[i] = value;
-    for (let d = 1; d <= half && d <= i; d++) x[i - d]! -= entries[i * width + d]! * value;
+  return { size, half, entries: a, negative };
+}
+
+/** Solves with a factor, in place. */
+export function solve({ size, half, entries }: Factor, x: Float64Array): Float64Array {
+  for (let i = 1, row = half + 1; i < size; i++, row += half + 1) {
+    const near = half < i ? half : i;
+    let sum = x[i]!;
+    for (let d = 1; d <= near; d++) sum -= entries[row + d]! * x[i - d]!;
+    x[i] = sum;
+  }
+  for (let i = 0, row = 0; i < size; i++, row += half + 1) x[i]! *= entries[row]!;
+  for (let i = size - 1, row = i * (half + 1); i > 0; i--, row -= half + 1) {
+    const value = x[i]!;
+    const near = half < i ? half : i;
+    for (let d = 1; d <= near; d++) x[i - d]! -= entries[row + d]! * value;
   }
   return x;
 }

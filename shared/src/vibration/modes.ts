@@ -5,7 +5,8 @@ import { requireSegments, type ArmSegment } from '../beam/index.ts';
 import type { Plane } from '../section/index.ts';
 import { assembleArm, type ArmSystem } from './modes-assembly.ts';
 import { timesVector } from './modes-banded.ts';
-import { lowestModes } from './modes-solver.ts';
+import { lowestModes, type Eigenpair } from './modes-solver.ts';
+import { dot } from './modes-vectors.ts';
 import { requireMotor, type MotorAtTip } from './motor.ts';
 import { beamModelWarnings } from './validity.ts';
 
@@ -46,10 +47,10 @@ export function armModes(input: ArmModesInput): { modes: readonly ArmMode[]; war
   requireModesInput(input);
   const { segments, plane, motor, rootBending, rootTwist, count = 2, elements = 16 } = input;
   const system = assembleArm({ segments, plane, motor, rootBending, rootTwist, elements: Math.floor(elements) });
-  const modes = lowestModes(system.stiffness, system.mass, Math.floor(count)).map(({ value, vector }) => ({
-    frequency: Math.sqrt(value) / (2 * Math.PI),
-    twistShare: plane === 'vertical' ? 0 : twistShare(system, vector),
-    shape: shapeOf(system, vector, plane),
+  const modes = lowestModes(system.stiffness, system.mass, Math.floor(count)).map((mode) => ({
+    frequency: Math.sqrt(mode.value) / (2 * Math.PI),
+    twistShare: plane === 'vertical' ? 0 : twistShare(system, mode),
+    shape: shapeOf(system, mode.vector, plane),
   }));
   return { modes, warnings: beamModelWarnings({ segments, plane, highestFrequency: modes.at(-1)!.frequency }) };
 }
@@ -78,30 +79,38 @@ function requireModesInput({
   requireBetween(elements, 4, 200, { parameter: 'elements', quantity: 'number of elements', kind: 'count' });
 }
 
-const at = (vector: Float64Array, place: number): number => (place < 0 ? 0 : vector[place]!);
-
-function twistShare({ stiffness, stations, unknown }: ArmSystem, vector: Float64Array): number {
+function twistShare({ stiffness, stations, unknown }: ArmSystem, { value, vector }: Eigenpair): number {
   // Only the mass couples bending and twist: their spring energies stand apart.
   const twist = new Float64Array(vector.length);
-  stations.forEach((_, node) => {
+  for (let node = 0; node < stations.length; node++) {
     const place = unknown(node, 2);
     if (place >= 0) twist[place] = vector[place]!;
-  });
-  const energy = (x: Float64Array): number =>
-    timesVector(stiffness, x).reduce((sum, force, i) => sum + force * x[i]!, 0);
-  return Math.min(1, Math.max(0, energy(twist) / energy(vector)));
+  }
+  // Of all springs together it is ω², as the vector has length 1 in the measure of the mass.
+  return Math.min(1, Math.max(0, dot(twist, timesVector(stiffness, twist)) / value));
 }
 
 function shapeOf({ stations, unknown }: ArmSystem, vector: Float64Array, plane: Plane): ArmMode['shape'] {
-  const raw = stations.map((x, node) => ({
-    x,
-    deflection: at(vector, unknown(node, 0)),
-    twist: plane === 'vertical' ? 0 : at(vector, unknown(node, 2)),
-  }));
-  const largest = (of: (point: (typeof raw)[number]) => number): number =>
-    raw.reduce((most, point) => (Math.abs(of(point)) > Math.abs(most) ? of(point) : most), 0);
-  const [deflection, twist] = [largest((p) => p.deflection), largest((p) => p.twist)];
+  const along = (kind: number): { values: Float64Array; largest: number } => {
+    const values = new Float64Array(stations.length);
+    let largest = 0;
+    for (let node = 0; node < values.length; node++) {
+      const place = unknown(node, kind);
+      if (place < 0) continue;
+      const value = vector[place]!;
+      values[node] = value;
+      if (Math.abs(value) > Math.abs(largest)) largest = value;
+    }
+    return { values, largest };
+  };
+  const deflection = along(0);
+  const twist = plane === 'vertical' ? undefined : along(2);
   // Pure twist leaves rounding in the deflection: that is not a scale.
-  const scale = Math.abs(deflection) > 1e-9 * Math.abs(twist) ? deflection : twist;
-  return raw.map((point) => ({ x: point.x, deflection: point.deflection / scale, twist: point.twist / scale }));
+  const scale =
+    twist && Math.abs(deflection.largest) <= 1e-9 * Math.abs(twist.largest) ? twist.largest : deflection.largest;
+  return stations.map((x, node) => ({
+    x,
+    deflection: deflection.values[node]! / scale,
+    twist: twist ? twist.values[node]! / scale : 0,
+  }));
 }
