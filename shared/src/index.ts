@@ -16,6 +16,7 @@ export * as mass from './mass/index.ts';
 export * as laminate from './laminate/index.ts';
 export * as layout from './layout/index.ts';
 export * as rotor from './rotor/index.ts';
+export * as frame from './frame/index.ts';
 export * as fastener from './fastener/index.ts';
 export * as fit from './fit/index.ts';
 export * as outline from './outline/index.ts';

@@ -12,6 +12,8 @@ export interface Craft {
   body: Box;
   /** Underside of the body below the arm axis [m]. */
   bodyDepth: number;
+  /** Centre of mass of the body ahead of the middle of the motors; 0 where not given [m]. */
+  bodyForward?: number;
   /** One arm with its wires [kg]. */
   armMass: number;
   /** From root to motor axis [m]. */
@@ -39,8 +41,13 @@ const BELL = { outerRadius: 0.014, length: 0.02 };
  * propeller
  */
 export function craftParts(craft: Craft): { parts: Placed[]; motors: [Motor, Motor, Motor, Motor] } {
-  const { body, bodyDepth, armMass, armLength, motorMass, wheelbase, armAngle, propellerHeight } = craft;
+  const { body, bodyDepth, bodyForward = 0, armMass, armLength, motorMass, wheelbase, armAngle, propellerHeight } = craft;
   requireBetween(bodyDepth, -1, 1, { parameter: 'bodyDepth', quantity: 'underside of the body', kind: 'length' });
+  requireBetween(bodyForward, -1, 1, {
+    parameter: 'bodyForward',
+    quantity: 'centre of mass of the body ahead of the motors',
+    kind: 'length',
+  });
   const motors = fourMotors({ wheelbase, armAngle, height: propellerHeight });
   if (armLength > wheelbase / 2) {
     const subject = { parameter: 'armLength', quantity: 'arm length', kind: 'length' } as const;
@@ -51,7 +58,7 @@ export function craftParts(craft: Craft): { parts: Placed[]; motors: [Motor, Mot
       limit: wheelbase / 2,
     });
   }
-  const middle = { x: 0, y: 0, z: body.height / 2 - bodyDepth };
+  const middle = { x: bodyForward, y: 0, z: body.height / 2 - bodyDepth };
   const arm = rodBody({ mass: armMass, length: armLength });
   const motor = cylinderBody({ mass: motorMass, ...BELL });
   const inward = 1 - armLength / wheelbase;

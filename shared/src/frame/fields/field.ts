@@ -87,6 +87,7 @@ export const stiffness = maker('stiffness', 1e3);
 /** [m/s] */
 export const speed = maker('speed', 1);
 export const ratio = maker('ratio', 1);
+export const share = maker('percent', 1);
 export const count = maker('count', 1);
 
 export const choice = (label: string, choices: ChoiceField['choices'], page: string, help?: string): ChoiceField => ({

@@ -1,6 +1,19 @@
-import { density, length, modulus, ratio, speed, stiffness, strength, type Field, type PathsOf } from './field.ts';
+import {
+  density,
+  length,
+  modulus,
+  ratio,
+  share,
+  speed,
+  spread,
+  stiffness,
+  strength,
+  type Field,
+  type PathsOf,
+} from './field.ts';
 
 const LAMINATES = 'materials/laminates';
+const MOUNT = 'arms/motor-mounts';
 const BONDS = 'arms/doublers';
 const HITS = 'arms/what-reaches-an-arm';
 const NOSE = 'body/standoff-lengths';
@@ -23,17 +36,19 @@ export const MATERIAL_FIELDS: Readonly<Record<PathsOf<'materials'>, Field>> = {
   'materials.adhesive.density': density('Adhesive, density', [800, 2500, 10], BONDS),
   'materials.adhesive.shearModulus': modulus('Adhesive, shear modulus', [0.05, 5, 0.05], BONDS),
   'materials.adhesive.lapShearStrength': strength('Adhesive, shear strength', [1, 60, 0.5], BONDS),
-  'materials.tow.strength': strength('Tow as laid, strength', [100, 4000, 50], 'arms/motor-mounts'),
+  'materials.adhesive.tensionStrength': strength('Adhesive, strength across the bond', [1, 60, 0.5], MOUNT),
+  'materials.tow.handLay': spread(share('Fibre strength that hands reach', [0.05, 1, 0.01], MOUNT)),
 };
 
 export const CASE_FIELDS: Readonly<Record<PathsOf<'cases' | 'costs'>, Field>> = {
   'cases.strike.speed': speed('Blow at a motor', [0.5, 40, 0.5], HITS),
   'cases.strike.contactStiffness': stiffness('Stiffness of what it meets', [1, 5000, 5], HITS),
+  'cases.strike.height': length('Blow above the arm axis', [-20, 40, 1], HITS),
   'cases.nose.speed': speed('Nose-first hit', [0.5, 40, 0.5], NOSE),
   'cases.nose.contactStiffness': stiffness('Stiffness of what the nose meets', [1, 5000, 5], NOSE),
   'cases.nose.height': length('Hit above the top plate', [-30, 40, 1], NOSE),
   'cases.nose.aside': length('Hit to one side', [0, 60, 1], NOSE),
-  'cases.drop.height': { ...length('Flat drop from', [50, 20000, 100], HITS) },
+  'cases.drop.height': length('Flat drop from', [50, 20000, 100], HITS),
   'cases.drop.contactStiffness': stiffness('Stiffness of the ground', [1, 5000, 5], HITS),
   'costs.tubePerMetre': ratio('Tube, a metre', [0, 10000, 0.5], MASS, 'In your own currency.'),
   'costs.platePerSquareMetre': ratio('Plate, a square metre', [0, 100000, 1], MASS),

@@ -1,0 +1,88 @@
+import { tipStiffness, type ArmSegment, type Layer } from '../beam/index.ts';
+import { roundTubeSection, solidRectangleSection, type Section } from '../section/index.ts';
+import type { FrameRecord } from './record.ts';
+
+/** Section of the arm without its sleeve. */
+export function armSection({ arm }: FrameRecord): Section {
+  return arm.kind === 'tube'
+    ? roundTubeSection(arm.tube)
+    : solidRectangleSection({ width: arm.strip.width, height: arm.strip.thickness });
+}
+
+export const hasSleeve = ({ arm }: FrameRecord): boolean => arm.kind === 'tube' && arm.sleeve.wall > 0;
+
+/** Sizes of the sleeve: it fills the bore but for the bond line. */
+export function sleeveOf({ arm: { tube, sleeve } }: FrameRecord): { outside: number; wall: number } {
+  return { outside: tube.outerDiameter - 2 * tube.wall - 2 * sleeve.bondLine, wall: sleeve.wall };
+}
+
+/** How far the sleeve reaches past the outer screw; below nothing where it ends before. */
+export const sleeveReach = ({ arm: { sleeve, root } }: FrameRecord): number =>
+  sleeve.length - root.endDistance - root.screwSpacing;
+
+/** Material of the arm. */
+export const armMaterial = ({ arm, materials }: FrameRecord) =>
+  arm.kind === 'tube' ? materials.tube : materials.plate;
+
+/**
+ * The arm from the outer screw to the motor axis: with its sleeve, then bare.
+ * @param record - a valid record
+ * @returns segments for the beam functions
+ * @validity screw holes and the taper of the sleeve left out
+ * @throws InputError where sizes do not make a section
+ * @derivation geometry
+ */
+export function armSegments(record: FrameRecord): ArmSegment[] {
+  const { arm } = record;
+  const material = armMaterial(record);
+  const layer = (section: Section): Layer => ({
+    section,
+    youngsModulus: material.youngsModulus.typical,
+    shearModulus: material.shearModulus.typical,
+    density: material.density.typical,
+  });
+  const bare = layer(armSection(record));
+  const reach = hasSleeve(record) ? Math.min(Math.max(sleeveReach(record), 0), arm.length) : 0;
+  const { outside, wall } = sleeveOf(record);
+  return [
+    ...(reach > 0
+      ? [{ length: reach, layers: [bare, layer(roundTubeSection({ outerDiameter: outside, wall }))] }]
+      : []),
+    ...(reach < arm.length ? [{ length: arm.length - reach, layers: [bare] }] : []),
+  ];
+}
+
+export interface ArmStiffness {
+  /** Force over movement at the motor axis [N/m]. */
+  vertical: number;
+  horizontal: number;
+  along: number;
+  /** [N·m/rad] */
+  torsion: number;
+}
+
+/**
+ * Stiffness of an arm with its root at the motor axis.
+ * @param record - a valid record
+ * @returns stiffness up and down, sideways, along and in twist
+ * @validity as tipStiffness; along the arm the root counts as rigid
+ * @throws InputError where sizes do not make a section
+ * @derivation tipStiffness with the root's springs; along, $1/k = \sum \ell_i/(EA)_i$
+ */
+export function armStiffness(record: FrameRecord): ArmStiffness {
+  const segments = armSegments(record);
+  const { root } = record.arm;
+  const along = segments.reduce(
+    (sum, { length, layers }) =>
+      sum + length / layers.reduce((total, { section, youngsModulus }) => total + youngsModulus * section.area, 0),
+    0,
+  );
+  return {
+    ...tipStiffness(segments, {
+      vertical: root.stiffnessVertical,
+      horizontal: root.stiffnessHorizontal,
+      torsion: root.stiffnessTwist,
+    }),
+    along: 1 / along,
+  };
+}

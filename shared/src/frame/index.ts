@@ -1,0 +1,21 @@
+/** The whole frame: one record, what it weighs and how it turns, what breaks first, and what a gram buys. */
+export type { FrameRecord, HardwareItem, Spread, StandoffMetal } from './record.ts';
+export {
+  FIELDS,
+  type ChoiceField,
+  type Field,
+  type LeafPath,
+  type NumberField,
+  type SpreadField,
+} from './fields/index.ts';
+export { LEAF_PATHS, leafOf, valueAt, withValue, type LeafValue } from './paths.ts';
+export { boardSide, currentArrangement, electronicsGap } from './arrangement.ts';
+export { framePlan, type FramePlan } from './plan.ts';
+export { frameParts, totalOf, type FramePart, type PartGroup } from './parts.ts';
+export { armSegments, armStiffness, hasSleeve, sleeveOf, type ArmStiffness } from './arm.ts';
+export { frameBalance, frameCraft, type FrameBalance, type FrameCraft } from './balance.ts';
+export { CASES, MODES, type CaseName, type Check, type ModeName, type SpeedBand } from './check.ts';
+export { evaluateFrame, type FrameEvaluation } from './evaluate.ts';
+export { designSteps, type DesignStep } from './steps.ts';
+export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
+export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
