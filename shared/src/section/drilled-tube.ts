@@ -10,7 +10,7 @@ export interface DrilledTube extends RoundTube {
 }
 
 /** Area and second moments of a disc cut to the strip |x| < half, y along the strip. */
-function discStrip(radius: number, half: number): { area: number; alongStrip: number; acrossStrip: number } {
+export function discStrip(radius: number, half: number): { area: number; alongStrip: number; acrossStrip: number } {
   const a = Math.min(half, radius);
   const y = Math.sqrt(radius ** 2 - a ** 2);
   const angle = Math.asin(a / radius);
