@@ -18,6 +18,8 @@ export { wallStress, type LoadedWall } from './wall-stress.ts';
 export { closingPreload, screwTension, type ScrewedEnd } from './screwed-end.ts';
 export { bucklingStress, columnTransition, eulerLoad, type Strut } from './buckling.ts';
 export { foldingForce, foldingMovement, touchSpeed, type FoldingHit, type FoldingStandoffs } from './folding.ts';
+export { bodyHit, type BodyHit, type BodyHitResult } from './body-hit.ts';
 export { noseHit, type NoseHit, type NoseHitResult } from './nose-hit.ts';
+export { FEWEST_STANDOFFS, requirePlan, spreadAcross, type Place, type TopPlate } from './plan.ts';
 export { bodyLimits, type BodyStrength, type Limit, type LimitName, type LoadedBody } from './limits.ts';
 export { CATALOGUE_LENGTHS, shortestThatClears, type ClearingLength, type Stack } from './catalogue.ts';
