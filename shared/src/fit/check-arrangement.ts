@@ -2,7 +2,8 @@ import type { FitBody } from './body.ts';
 import { findCollisions, type Collision } from './collisions.ts';
 import { freeMargins, type FreeMargins } from './margins.ts';
 import { shortestBody, type ShortestBody } from './shortest-body.ts';
-import { shortestStandoff, type HeightCase, type ShortestStandoff } from './shortest-standoff.ts';
+import { shortestStandoff, type ShortestStandoff } from './shortest-standoff.ts';
+import type { HeightCase } from './standoff-in-hit.ts';
 import type { Arrangement } from './types.ts';
 
 export interface ArrangementCheck {

@@ -1,4 +1,5 @@
 import { edgeMargin, place, type FitBody } from './body.ts';
+import { stationLabel, stations } from './column-names.ts';
 import { collides, contactOfItems, contactWithColumn, escape, TOUCHING, type Contact } from './contact.ts';
 import type { Part } from './parts.ts';
 import { plateEdges, type PlateEdge } from './plate-outline.ts';
@@ -75,6 +76,7 @@ export function findCollisions(body: FitBody, arrangement: Arrangement): readonl
   const { clearance, standoffDiameter, plate } = body;
   const radius = standoffDiameter / 2;
   const edges = plateEdges(plate);
+  const posts = stations(columns);
   const against = (kind: Collision['kind'], mover: string, other: string, contact: Contact): Collision[] =>
     collides(contact) ? [{ kind, mover, against: other, gap: contact.gap, ...wayOut(contact) }] : [];
   return [
@@ -86,9 +88,22 @@ export function findCollisions(body: FitBody, arrangement: Arrangement): readonl
         ),
     ),
     ...items.flatMap(({ item, parts }) =>
-      columns.flatMap((at, k) =>
-        against('standoff', item.name, names[k]!, contactWithColumn(parts, at, radius, clearance.columns)),
-      ),
+      posts.flatMap((group) => {
+        const each = group.map((k) => ({ k, ...contactWithColumn(parts, columns[k]!, radius, clearance.columns) }));
+        const hit = each.filter(collides);
+        // The way out has to clear every standoff of the station, not only the one that is met first.
+        const all = { x: each.flatMap(({ x }) => x), y: each.flatMap(({ y }) => y), z: [] };
+        const gap = Math.min(...hit.map((contact) => contact.gap));
+        return against(
+          'standoff',
+          item.name,
+          stationLabel(
+            names,
+            hit.map(({ k }) => k),
+          ),
+          { ...all, gap },
+        );
+      }),
     ),
     // Axis of one against a disc of twice the radius round the other.
     ...columns.flatMap((at, k) =>

@@ -36,3 +36,9 @@ export function columnNames(columns: readonly PlanPoint[]): readonly string[] {
   });
   return names;
 }
+
+/** One name for standoffs of a station: `front standoffs`, or its own where there is one. */
+export function stationLabel(names: readonly string[], group: readonly number[]): string {
+  const first = names[group[0] ?? -1] ?? '';
+  return group.length > 1 ? first.replace(/(inner )?(left|right|centre) standoff$/, 'standoffs') : first;
+}

@@ -34,5 +34,6 @@ export { shortestBody, type ShortestBody } from './shortest-body.ts';
 export { heightStack, type HeightStack, type StackLayer } from './height-stack.ts';
 export { distanceToPath } from './side-gap.ts';
 export { topPlateInHit, type BodyHit, type TopPlateInHit } from './top-plate-in-hit.ts';
-export { shortestStandoff, type HeightCase, type LengthSold, type ShortestStandoff } from './shortest-standoff.ts';
+export { standoffInHit, type HeightCase, type StandoffInHit } from './standoff-in-hit.ts';
+export { shortestStandoff, type LengthSold, type ShortestStandoff } from './shortest-standoff.ts';
 export { checkArrangement, type ArrangementCheck } from './check-arrangement.ts';

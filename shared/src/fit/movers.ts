@@ -1,5 +1,5 @@
 import { edgeMargin, type FitBody, type Placed } from './body.ts';
-import { stations } from './column-names.ts';
+import { stationLabel, stations } from './column-names.ts';
 import { discReach } from './contact.ts';
 import { endSetback } from './end-setback.ts';
 import type { Box, Part } from './parts.ts';
@@ -78,10 +78,7 @@ export function moversOf(body: FitBody, placed: Placed): Mover[] {
   const posts = stations(placed.columns).map((group): Mover => {
     // A post is a point that keeps its radius and the clearance to every edge.
     const points = group.map((k) => ({ y: Math.abs(placed.columns[k]!.y), ahead: 0, air: radius + clearance.edge }));
-    const name =
-      group.length > 1
-        ? placed.names[group[0]!]!.replace(/(left|right|centre) standoff$/, 'standoffs')
-        : placed.names[group[0]!]!;
+    const name = stationLabel(placed.names, group);
     const x = placed.columns[group[0]!]!.x;
     return { name, x, parts: [], columns: group, rear: setback('tail', points), front: setback('nose', points) };
   });
