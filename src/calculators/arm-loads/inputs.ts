@@ -1,0 +1,122 @@
+import type { Input, QuantityInput, Values } from '~/island/declaration.ts';
+import { materialInputs, rootSpringInputs, shapeInputs } from '../arm-inputs.ts';
+import { batteryInputs, craftInputs, placeInputs, thrustInputs } from '../craft-inputs.ts';
+import { obstacleInputs } from '../obstacle-inputs.ts';
+import { armLength } from '../root-inputs.ts';
+import { strengthInputs } from '../strength-inputs.ts';
+
+const MM = 1e-3;
+
+type Choices = Readonly<Record<string, number | string>>;
+const byParts = (values: Choices): boolean => values.craft === 'parts';
+const entered = (values: Choices): boolean => values.craft === 'entered';
+
+/** Fields that count only while the craft is put together from its parts. */
+const partsOnly = <I extends Readonly<Record<string, Input>>>(inputs: I): I =>
+  Object.fromEntries(Object.entries(inputs).map(([key, input]) => [key, { ...input, shownWhen: byParts }])) as I;
+
+const inertia = (label: string, symbol: string, help: string, value: number): QuantityInput => ({
+  quantity: 'momentOfInertia',
+  label,
+  symbol,
+  help,
+  group: 'Craft',
+  default: value * 1e-3,
+  min: 0.02e-3,
+  max: 200e-3,
+  step: 0.05e-3,
+  shownWhen: entered,
+});
+
+const {
+  wheelbase,
+  armAngle,
+  bodyMass,
+  bodyLength,
+  bodyWidth,
+  bodyHeight,
+  bodyDepth,
+  armMass,
+  motorMass,
+  propellerHeight,
+} = craftInputs;
+/** Without the craft's own arm length: one length serves beam and craft. */
+const weights = { bodyMass, bodyLength, bodyWidth, bodyHeight, bodyDepth, armMass, motorMass, propellerHeight };
+
+export const inputs = {
+  speed: {
+    label: 'Speed of the hit',
+    symbol: 'v',
+    quantity: 'speed',
+    default: 5,
+    min: 0.2,
+    max: 40,
+    step: 0.5,
+    group: 'Hit',
+    frameField: 'cases.strike.speed',
+    help: 'Along the line of the blow. Most hits happen at 3 to 12 m/s.',
+  },
+  hitHeight: {
+    label: 'Hit above the arm’s axis',
+    symbol: 'h',
+    quantity: 'length',
+    default: 15 * MM,
+    min: -30 * MM,
+    max: 60 * MM,
+    step: 1 * MM,
+    group: 'Hit',
+    help: '0 where the end of the arm is hit, about 15 mm at the motor’s bell, below zero on a skid.',
+  },
+  ...obstacleInputs({ group: 'Hit', label: 'Obstacle', frameField: 'cases.strike.contactStiffness' }),
+  ...shapeInputs,
+  armLength: { ...armLength, parameters: ['length'] },
+  ...materialInputs,
+  ...strengthInputs,
+  ...rootSpringInputs,
+  ...thrustInputs,
+  wheelbase: { ...wheelbase, group: 'Craft' },
+  armAngle: { ...armAngle, group: 'Craft' },
+  craft: {
+    label: 'Mass and inertia',
+    choices: { parts: 'worked out from the parts', entered: 'as entered' },
+    default: 'parts',
+    group: 'Craft',
+    help: 'Parts as plain boxes and cylinders, or what you measured on two threads.',
+  },
+  mass: {
+    label: 'All-up mass',
+    symbol: 'm',
+    quantity: 'mass',
+    default: 0.65,
+    min: 0.05,
+    max: 5,
+    step: 0.01,
+    group: 'Craft',
+    shownWhen: entered,
+    frameField: 'mass.allUp',
+    help: 'Ready to fly, with battery.',
+  },
+  rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft, through the centre of mass.', 1.5),
+  pitchInertia: inertia('Inertia in pitch', 'I_{yy}', 'About the axis side to side.', 1.95),
+  yawInertia: {
+    ...inertia('Inertia in yaw', 'I_{zz}', 'About the upright axis. A little less than roll and pitch together.', 2.8),
+    parameters: ['inertia'],
+  },
+  centreHeight: {
+    label: 'Centre of mass above the arm’s axis',
+    symbol: 'z_c',
+    quantity: 'length',
+    default: 24 * MM,
+    min: -60 * MM,
+    max: 80 * MM,
+    step: 1 * MM,
+    group: 'Craft',
+    shownWhen: entered,
+    help: 'In the middle of the motors seen from above.',
+  },
+  ...partsOnly(placeInputs),
+  ...partsOnly(batteryInputs),
+  ...partsOnly(weights),
+} as const;
+
+export type LoadValues = Values<typeof inputs>;

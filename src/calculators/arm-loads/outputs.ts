@@ -1,0 +1,203 @@
+import type { StrikeDirection } from '@frameworthy/shared/impact';
+import type { Output, Verdict } from '~/island/declaration.ts';
+import { verdictOfUse } from '../verdict-of-use.ts';
+import type { Judged, LoadResult } from './compute.ts';
+import type { LoadValues } from './inputs.ts';
+
+type LoadOutput = Output<LoadValues, LoadResult>;
+
+const GROUPS: Readonly<Record<StrikeDirection, string>> = {
+  sideways: 'Sideways, in the plane of the propellers',
+  vertical: 'Up or down',
+  along: 'Along the arm',
+};
+
+function blow(direction: StrikeDirection): LoadOutput[] {
+  const group = GROUPS[direction];
+  const of = (read: (strike: Judged) => number) => ({
+    group,
+    value: ({ strikes }: LoadResult) => read(strikes[direction]),
+  });
+  return [
+    {
+      key: `${direction}Mass`,
+      label: 'Mass that the blow meets',
+      symbol: 'm_{eff}',
+      quantity: 'mass',
+      meaning: 'What the free craft shows at this point: it gives way by turning.',
+      ...of(({ effectiveMass }) => effectiveMass),
+    },
+    {
+      key: `${direction}Stiffness`,
+      label: 'Stiffness of arm, root and obstacle',
+      symbol: 'k',
+      quantity: 'stiffness',
+      meaning: 'One behind the other, so softer than the softest.',
+      ...of(({ stiffness }) => stiffness),
+    },
+    {
+      key: `${direction}Force`,
+      label: 'Peak force',
+      symbol: 'F',
+      quantity: 'force',
+      meaning: 'Of linear springs: the lower end of the band.',
+      ...of(({ peakForce }) => peakForce),
+    },
+    {
+      key: `${direction}High`,
+      label: 'Upper end of the band',
+      quantity: 'force',
+      meaning: 'Measured peaks of small frames lie about there.',
+      ...of(({ high }) => high),
+    },
+    {
+      key: `${direction}Time`,
+      label: 'Time to the peak',
+      symbol: 't',
+      quantity: 'time',
+      meaning: 'From touch to the largest force.',
+      ...of(({ timeToPeak }) => timeToPeak),
+    },
+    {
+      key: `${direction}Moment`,
+      label: 'Moment at the root',
+      symbol: 'M',
+      quantity: 'moment',
+      meaning: 'At the outer screw, by the linear force.',
+      ...of(({ rootMoment }) => rootMoment.vertical + rootMoment.horizontal),
+    },
+    {
+      key: `${direction}Stress`,
+      label: 'Stress at the root of the bare arm',
+      symbol: '\\sigma',
+      quantity: 'stress',
+      meaning: 'Outer fibre, without sleeve and without holes.',
+      ...of(({ rootStress }) => rootStress),
+      verdict: ({ strikes }) => verdictOfUse(strikes[direction].use.bending, 'the bending strength'),
+    },
+    ...(direction === 'sideways'
+      ? [
+          {
+            key: 'sidewaysTwist',
+            label: 'Shear by twisting',
+            symbol: '\\tau',
+            quantity: 'stress' as const,
+            meaning: 'A blow above the axis turns the arm about itself.',
+            ...of(({ twist }) => twist),
+            verdict: ({ strikes }: LoadResult) => verdictOfUse(strikes.sideways.use.twist, 'the shear strength'),
+          },
+        ]
+      : []),
+    {
+      key: `${direction}Speed`,
+      label: 'Survivable speed',
+      symbol: 'v_s',
+      quantity: 'speed',
+      meaning: 'Where the linear model reaches the strength. At the upper end of the band it is two thirds of that.',
+      ...of(({ survivable }) => survivable),
+    },
+  ];
+}
+
+function holds({ strikes, first }: LoadResult, { speed }: LoadValues): Verdict {
+  const { survivable, survivableLow } = strikes[first];
+  if (survivableLow >= speed) return { level: 'good', text: 'holds at this speed, even at the upper end' };
+  if (survivable >= speed) return { level: 'marginal', text: 'holds by the linear model, not at the upper end' };
+  return { level: 'bad', text: 'breaks at this speed' };
+}
+
+/** A working share that leaves room for flights by the thousand. Common practice. */
+function fatigue(use: number): Verdict {
+  const { text } = verdictOfUse(use, 'the static strength');
+  if (use <= 0.2) return { level: 'good', text };
+  return { level: use <= 0.35 ? 'marginal' : 'bad', text: `${text}: too much for thousands of flights` };
+}
+
+export const outputs: readonly LoadOutput[] = [
+  {
+    key: 'firstSpeed',
+    label: 'Survivable speed',
+    quantity: 'speed',
+    meaning: 'Of the direction that breaks the bare arm first, by the linear model. For comparing designs.',
+    value: ({ strikes, first }) => strikes[first].survivable,
+    verdict: holds,
+    headline: true,
+  },
+  {
+    key: 'firstSpeedLow',
+    label: 'The same at the upper end of the band',
+    quantity: 'speed',
+    meaning: 'With peaks half as large again, as measured drops have them.',
+    value: ({ strikes, first }) => strikes[first].survivableLow,
+    headline: true,
+  },
+  ...blow('sideways'),
+  ...blow('vertical'),
+  ...blow('along'),
+  {
+    key: 'reactionTorque',
+    label: 'Reaction torque',
+    symbol: 'Q',
+    quantity: 'moment',
+    group: 'Full thrust',
+    meaning: 'Bends the arm sideways, the same all along.',
+    value: ({ thrust }) => thrust.reactionTorque,
+  },
+  {
+    key: 'thrustMoment',
+    label: 'Moment at the root by thrust',
+    quantity: 'moment',
+    group: 'Full thrust',
+    meaning: 'Bends the arm upwards.',
+    value: ({ thrust }) => thrust.rootMoment.vertical,
+  },
+  {
+    key: 'thrustStress',
+    label: 'Stress at the root of the bare arm',
+    quantity: 'stress',
+    group: 'Full thrust',
+    meaning: 'Both bendings together. It comes back with every punch of the throttle.',
+    value: ({ thrust }) => thrust.stress,
+    verdict: ({ thrust }) => fatigue(thrust.use),
+  },
+  {
+    key: 'thrustLean',
+    label: 'Lean of the motor',
+    quantity: 'angle',
+    group: 'Full thrust',
+    meaning: 'The thrust points inwards by this much.',
+    value: ({ thrust }) => thrust.lean,
+  },
+  {
+    key: 'allUp',
+    label: 'All-up mass',
+    quantity: 'mass',
+    group: 'The craft',
+    meaning: 'What a blow through the centre of mass would meet.',
+    value: ({ craft }) => craft.mass,
+  },
+  {
+    key: 'inertiaRoll',
+    label: 'Inertia in roll',
+    quantity: 'momentOfInertia',
+    group: 'The craft',
+    meaning: 'About the axis fore and aft. With pitch it decides blows up or down.',
+    value: ({ craft }) => craft.inertia.xx,
+  },
+  {
+    key: 'inertiaPitch',
+    label: 'Inertia in pitch',
+    quantity: 'momentOfInertia',
+    group: 'The craft',
+    meaning: 'About the axis side to side.',
+    value: ({ craft }) => craft.inertia.yy,
+  },
+  {
+    key: 'inertiaYaw',
+    label: 'Inertia in yaw',
+    quantity: 'momentOfInertia',
+    group: 'The craft',
+    meaning: 'About the upright axis. It decides blows sideways.',
+    value: ({ craft }) => craft.inertia.zz,
+  },
+];
