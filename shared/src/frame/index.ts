@@ -19,3 +19,4 @@ export { evaluateFrame, type FrameEvaluation } from './evaluate.ts';
 export { designSteps, type DesignStep } from './steps.ts';
 export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
 export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
+export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';

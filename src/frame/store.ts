@@ -1,0 +1,76 @@
+import { EMPTY, readShelf, SHELF_KEY, writeShelf, type Shelf } from './shelf.ts';
+
+export interface ShelfState {
+  shelf: Shelf;
+  canUndo: boolean;
+  /** What of the browser's keeping went wrong, in words; the session goes on without it. */
+  problems: readonly string[];
+}
+
+export interface Store {
+  state: () => ShelfState;
+  /** Called after each change, also one made in another tab. Returns how to stop. */
+  subscribe: (listener: () => void) => () => void;
+  change: (next: (shelf: Shelf) => Shelf) => void;
+  undo: () => void;
+}
+
+const NOT_KEPT =
+  'This browser does not let the page keep your frames. They work until you close it: save them as files before.';
+
+/** Frames kept in the browser's storage; where that is refused or full they live as long as the page. */
+export function createStore(storage: () => Storage): Store {
+  const listeners = new Set<() => void>();
+  let past: readonly Shelf[] = [];
+  let state: ShelfState = { shelf: EMPTY, canUndo: false, problems: [] };
+
+  const load = (text: string | null) => {
+    const read = readShelf(text);
+    past = read.past;
+    state = { shelf: read.shelf, canUndo: past.length > 0, problems: read.problems };
+  };
+  const show = (shelf: Shelf, problems: readonly string[]) => {
+    state = { shelf, canUndo: past.length > 0, problems };
+    for (const listener of listeners) listener();
+  };
+  const keep = (shelf: Shelf): readonly string[] => {
+    try {
+      storage().setItem(SHELF_KEY, writeShelf({ shelf, past }));
+      return [];
+    } catch {
+      return [NOT_KEPT];
+    }
+  };
+
+  try {
+    load(storage().getItem(SHELF_KEY));
+  } catch {
+    state = { ...state, problems: [NOT_KEPT] };
+  }
+  if (typeof addEventListener === 'function') {
+    addEventListener('storage', ({ key, newValue }) => {
+      if (key !== SHELF_KEY) return;
+      load(newValue);
+      show(state.shelf, state.problems);
+    });
+  }
+  return {
+    state: () => state,
+    subscribe(listener) {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+    change(next) {
+      const shelf = next(state.shelf);
+      if (shelf === state.shelf) return;
+      past = [...past, state.shelf].slice(-12);
+      show(shelf, keep(shelf));
+    },
+    undo() {
+      const before = past.at(-1);
+      if (!before) return;
+      past = past.slice(0, -1);
+      show(before, keep(before));
+    },
+  };
+}
