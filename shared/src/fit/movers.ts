@@ -76,8 +76,15 @@ export function moversOf(body: FitBody, placed: Placed): Mover[] {
     };
   });
   const posts = stations(placed.columns).map((group): Mover => {
-    // A post is a point that keeps its radius and the clearance to every edge.
-    const points = group.map((k) => ({ y: Math.abs(placed.columns[k]!.y), ahead: 0, air: radius + clearance.edge }));
+    // A post is a point that keeps its radius and the clearance to every edge; two in one place fit on no plate.
+    const meet = group.some((k, n) =>
+      group.slice(0, n).some((l) => Math.abs(placed.columns[k]!.y - placed.columns[l]!.y) < standoffDiameter - 1e-9),
+    );
+    const points = group.map((k) => ({
+      y: Math.abs(placed.columns[k]!.y),
+      ahead: 0,
+      air: meet ? Infinity : radius + clearance.edge,
+    }));
     const name = stationLabel(placed.names, group);
     const x = placed.columns[group[0]!]!.x;
     return { name, x, parts: [], columns: group, rear: setback('tail', points), front: setback('nose', points) };

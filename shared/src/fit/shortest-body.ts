@@ -18,7 +18,7 @@ export interface ShortestBody {
  * @param body - plate, standoff diameter, clearances; the length of the plate plays no part
  * @param arrangement - standoffs and parts
  * @returns length [m], the arrangement so moved, and the chain; undefined where something reaches
- * past a side of the plate, or where there is nothing to fit
+ * past a side of the plate, standoffs side by side overlap, or there is nothing to fit
  * @validity the order stays as it is; the standoffs of one station move as one. Another order may be shorter
  * @throws InputError as findCollisions does
  * @source lengauer-1990-layout, one-dimensional compaction by longest paths
