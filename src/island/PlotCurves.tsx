@@ -3,7 +3,8 @@ import { type Axis, PAPER, spread } from './plot-frame.ts';
 
 /** Height of a line of text. */
 const ROOM = 14;
-const DASHES = ['', '8 4', '2 3', '10 3 2 3'];
+/** Tell lines apart without colour. */
+export const DASHES = ['', '8 4', '2 3', '10 3 2 3'];
 
 /** Class and dash of each series: the dash tells them apart without colour. */
 export function looks(series: readonly Series[]): { class: string; dash: string }[] {

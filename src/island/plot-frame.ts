@@ -2,7 +2,16 @@ import { nice, ticks } from 'd3-array';
 import type { PlotData } from './declaration.ts';
 
 /** Paper units of a plot, about one CSS pixel each on a phone. */
-export const PAPER = { width: 440, height: 250, left: 46, right: 12, top: 14, bottom: 36 } as const;
+export interface Frame {
+  width: number;
+  height: number;
+  left: number;
+  right: number;
+  top: number;
+  bottom: number;
+}
+
+export const PAPER: Frame = { width: 440, height: 250, left: 46, right: 12, top: 14, bottom: 36 };
 
 export interface Axis {
   ticks: number[];
@@ -23,7 +32,13 @@ function span(values: readonly number[], factor: number): [number, number] {
   return from === to ? [Math.min(from, 0), Math.max(to, from === 0 ? 1 : 0)] : [from, to];
 }
 
-function axis([from, to]: [number, number], [start, end]: [number, number], count: number, factor: number): Axis {
+/** An axis between two numbers in the reader's unit, and two places on the paper. */
+export function axis(
+  [from, to]: [number, number],
+  [start, end]: [number, number],
+  count: number,
+  factor: number,
+): Axis {
   const place = (value: number) =>
     Math.round((start + ((value / factor - from) / (to - from)) * (end - start)) * 10) / 10;
   return { ticks: ticks(from, to, count), place, from: from * factor, to: to * factor };

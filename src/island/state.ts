@@ -67,6 +67,7 @@ export function useCalculator(
       put(entry.ok ? { ...values, [key]: entry.value } : values, key, { ...drafts, [key]: { text, unit } });
     },
     set: (key: string, value: number | string) => put({ ...values, [key]: value }, key, without(drafts, key)),
+    setAll: (some: ValueSet) => put({ ...values, ...some }, Object.keys(some).join(), {}),
     /** The reader leaves a field: text that was understood gives way to the tidy number. */
     leave(key: string, input: Input) {
       const draft = drafts[key];

@@ -1,4 +1,4 @@
-import { bisect } from '../bisect.ts';
+import { ridders } from '../bisect.ts';
 import { InputError } from '../error.ts';
 import { requireBelow, requireFinite, requirePositive } from '../require.ts';
 
@@ -23,7 +23,7 @@ export type Match = { size: number } | { outOfReach: 'below the smallest' | 'abo
  * @returns the size [m], or on which side of the range it would lie
  * @validity `of` rises all the way; where it does not, one of the sizes that match is found
  * @throws InputError when the range is empty or a number is out of range
- * @derivation bisection to the last digits
+ * @derivation Ridders' rule, a bisection that takes shorter ways, to the last digits
  */
 export function matchingSize({ of, target, from, to }: MatchSearch): Match {
   requireFinite(target, { parameter: 'target', quantity: 'value to match' });
@@ -41,5 +41,5 @@ export function matchingSize({ of, target, from, to }: MatchSearch): Match {
   };
   if (over(from) > 0) return { outOfReach: 'below the smallest' };
   if (over(to) < 0) return { outOfReach: 'above the largest' };
-  return { size: bisect(over, from, to) };
+  return { size: ridders(over, from, to) };
 }

@@ -1,0 +1,121 @@
+import { roundTubeSection } from '@frameworthy/shared/section';
+import { stripSection } from '@frameworthy/shared/arm';
+import type { Slot, Step } from '~/island/declaration.ts';
+import type { ArmResult } from './compute.ts';
+import type { ArmValues } from './inputs.ts';
+import { stripMaterial, tubeMaterial } from './materials.ts';
+
+const of =
+  (quantity: Slot['quantity']) =>
+  (value: number): Slot => ({ value, quantity });
+const [length, force, moment, modulus, inertia, angle] = [
+  of('length'),
+  of('force'),
+  of('moment'),
+  of('modulus'),
+  of('secondMomentOfArea'),
+  of('angle'),
+];
+const tubeInertia = ({ outerDiameter, wall }: ArmValues): number =>
+  roundTubeSection({ outerDiameter, wall }).vertical.secondMomentOfArea;
+const middle = ({ rootWidth, tipWidth, thickness, edges }: ArmValues) =>
+  stripSection({ width: (rootWidth + tipWidth) / 2, thickness, edges });
+
+export const steps: readonly Step<ArmValues, ArmResult>[] = [
+  {
+    id: 'tube-section',
+    says: 'Second moment of the tube, the same in both planes.',
+    formula: 'I = \\frac{\\pi}{64}\\bigl(D^4-(D-2t)^4\\bigr)',
+    numbers: 'I = \\frac{\\pi}{64}\\bigl((\\slot{d})^4-(\\slot{b})^4\\bigr) = \\slot{i}',
+    slots: (values, { bore }) => ({
+      d: length(values.outerDiameter),
+      b: length(bore),
+      i: inertia(tubeInertia(values)),
+    }),
+  },
+  {
+    id: 'strip-section',
+    says: 'Second moments of the strip half way out, up and down and sideways. Round edges take a little off.',
+    formula: 'I_v \\approx \\frac{b h^3}{12},\\quad I_h \\approx \\frac{h b^3}{12}',
+    numbers: '\\slot{b}\\times\\slot{h}:\\quad I_v = \\slot{v},\\quad I_h = \\slot{w}',
+    slots: (values) => ({
+      b: length((values.rootWidth + values.tipWidth) / 2),
+      h: length(values.thickness),
+      v: inertia(middle(values).vertical.secondMomentOfArea),
+      w: inertia(middle(values).horizontal.secondMomentOfArea),
+    }),
+  },
+  {
+    id: 'tube-rise',
+    says: 'Tip of the tube under full thrust: bending, and a little shear.',
+    formula: 'w = \\frac{T L^3}{3EI} + \\frac{T L}{\\kappa A G}',
+    numbers: 'w = \\frac{\\slot{t}\\cdot(\\slot{l})^3}{3\\cdot\\slot{e}\\cdot\\slot{i}} + \\dots = \\slot{w}',
+    slots: (values, { tube }) => ({
+      t: force(values.thrust),
+      l: length(values.armLength),
+      e: modulus(tubeMaterial(values).youngsModulus),
+      i: inertia(tubeInertia(values)),
+      w: length(tube.thrust.deflection),
+    }),
+  },
+  {
+    id: 'strip-rise',
+    says: 'The same for the strip: its width changes along the arm, so the curvature is summed over sixteen stretches.',
+    formula: 'w = \\int_0^L \\frac{T (L-x)^2}{E\\,I(x)}\\,dx + \\dots',
+    numbers: 'w = \\slot{w},\\quad \\text{tilt } \\slot{a}',
+    slots: (_, { strip }) => ({ w: length(strip.thrust.deflection), a: angle(strip.thrust.tilt) }),
+  },
+  {
+    id: 'torque',
+    says: 'The reaction torque bends the arm sideways with the same moment all along.',
+    formula: 'Q = \\kappa\\,T,\\quad \\psi = \\frac{Q L}{E I}',
+    numbers:
+      'Q = \\slot{k}\\cdot\\slot{t} = \\slot{q},\\quad \\psi_{\\mathrm{tube}} = \\slot{a},\\quad \\psi_{\\mathrm{strip}} = \\slot{b}',
+    slots: (values, { tube, strip }) => ({
+      k: length(values.torquePerThrust),
+      t: force(values.thrust),
+      q: moment(tube.torque.moment),
+      a: angle(tube.torque.turn),
+      b: angle(strip.torque.turn),
+    }),
+  },
+  {
+    id: 'strength',
+    says: 'Force at the motor that brings the drilled root to its bending strength.',
+    formula: 'F = \\frac{\\sigma\\,I_{\\mathrm{net}}}{c\\,L}',
+    numbers:
+      'F_{\\mathrm{tube}} = \\frac{\\slot{s}\\cdot I_{\\mathrm{net}}}{c\\cdot\\slot{l}} = \\slot{f},\\quad F_{\\mathrm{strip}} = \\slot{g}',
+    slots: (values, { tube, strip }) => ({
+      s: of('stress')(tubeMaterial(values).strength),
+      l: length(values.armLength),
+      f: force(tube.root.vertical),
+      g: force(strip.root.vertical),
+    }),
+  },
+  {
+    id: 'mass',
+    says: 'Mass of each arm from end to end.',
+    formula:
+      'm_{\\mathrm{tube}} = \\rho A L_{\\mathrm{all}} + m_{\\mathrm{mount}},\\quad m_{\\mathrm{strip}} = \\rho h A_{\\mathrm{plan}}',
+    numbers:
+      'm_{\\mathrm{tube}} = \\slot{t},\\quad m_{\\mathrm{strip}} = \\slot{s}\\quad(\\rho = \\slot{r},\\ \\slot{q})',
+    slots: (values, { tube, strip }) => ({
+      t: of('mass')(tube.mass),
+      s: of('mass')(strip.mass),
+      r: of('density')(tubeMaterial(values).density),
+      q: of('density')(stripMaterial(values).density),
+    }),
+  },
+  {
+    id: 'wires',
+    says: 'Circle round three wires that touch: their centres stand on a triangle of side d. Other counts likewise.',
+    formula: 'D_3 = \\Bigl(1+\\frac{2}{\\sqrt3}\\Bigr)d',
+    numbers: '\\slot{n}\\ \\text{wires of}\\ \\slot{d}:\\quad \\slot{r}\\ \\text{of}\\ \\slot{b}',
+    slots: (values, { wireRoom, bore }) => ({
+      n: of('count')(values.wireCount),
+      d: length(values.wireDiameter),
+      r: length(wireRoom),
+      b: length(bore),
+    }),
+  },
+];
