@@ -1,20 +1,11 @@
 import { MEASURED_OVER_LINEAR } from '@frameworthy/shared/impact';
 import type { LimitName } from '@frameworthy/shared/standoff';
-import type { Output, Verdict } from '~/island/declaration.ts';
+import type { Output } from '~/island/declaration.ts';
 import type { SwayValues } from './inputs.ts';
 import type { SwayResult } from './compute.ts';
-import { LIMIT_WORDS } from './words.ts';
+import { LIMIT_WORDS, verdictOfGap, verdictOfPreload, verdictOfSpeed } from '../limit-words.ts';
 
 type SwayOutput = Output<SwayValues, SwayResult>;
-
-/** Good only where it holds even if the real peak lies at the upper end of the band. */
-function verdictOfSpeed(limit: number | undefined, speed: number, fails: string): Verdict {
-  if (limit === undefined) return { level: 'good', text: 'not loaded' };
-  if (limit < speed) return { level: 'bad', text: fails };
-  return limit < MEASURED_OVER_LINEAR * speed
-    ? { level: 'marginal', text: 'holds by this estimate, not by its band' }
-    : { level: 'good', text: 'holds' };
-}
 
 const speedOf = (key: string, name: LimitName, label: string, meaning: string): SwayOutput => ({
   key,
@@ -52,12 +43,7 @@ export const outputs: readonly SwayOutput[] = [
     headline: true,
     meaning: 'How far the top plate moves at the boards, the folding of the standoffs included.',
     value: (r) => r.movement,
-    verdict: (r, { gap }) =>
-      r.movement >= gap
-        ? { level: 'bad', text: 'more than the gap: it touches' }
-        : MEASURED_OVER_LINEAR * r.movement >= gap
-          ? { level: 'marginal', text: 'inside the gap by less than the band' }
-          : { level: 'good', text: 'inside the gap' },
+    verdict: (r, { gap }) => verdictOfGap(r.movement, gap),
   },
   {
     key: 'firstSpeedLow',
@@ -181,12 +167,7 @@ export const outputs: readonly SwayOutput[] = [
     quantity: 'force',
     meaning: 'With less, a rim of the face lifts and the end is no longer held as assumed.',
     value: (r) => r.closing,
-    verdict: (r) =>
-      r.closing > r.preload.high
-        ? { level: 'bad', text: 'more than your torque gives: faces lift' }
-        : r.closing > r.preload.low
-          ? { level: 'marginal', text: 'within the scatter of tightening' }
-          : { level: 'good', text: 'your torque gives more' },
+    verdict: (r) => verdictOfPreload(r.closing, r.preload),
     group: 'Screws',
   },
   {

@@ -1,0 +1,200 @@
+/** Inputs of a body on standoffs that more than one calculator asks for. Defaults: the Dunnock, revision C. */
+const MM = 1e-3;
+
+/** What a standoff is. */
+export const standoffInputs = {
+  length: {
+    label: 'Standoff length',
+    symbol: 'L',
+    quantity: 'length',
+    default: 30 * MM,
+    min: 10 * MM,
+    max: 60 * MM,
+    step: 0.5 * MM,
+    group: 'Standoffs',
+    frameField: 'body.standoff.length',
+    help: 'Between the bottom plate and the top plate. Sold in 15, 18, 20, 22, 25, 28, 30, 32 and 35 mm.',
+  },
+  outerDiameter: {
+    label: 'Outside diameter',
+    symbol: 'D',
+    quantity: 'length',
+    default: 5 * MM,
+    min: 3 * MM,
+    max: 8 * MM,
+    step: 0.1 * MM,
+    group: 'Standoffs',
+    frameField: 'body.standoff.outerDiameter',
+    help: 'Of a round one, or across the flats of a hexagon. M3 standoffs are mostly 5 mm, M2 ones 3 to 3.5 mm.',
+  },
+  bore: {
+    label: 'Thread through it',
+    symbol: 'd',
+    quantity: 'length',
+    default: 3 * MM,
+    min: 0,
+    max: 6 * MM,
+    step: 0.1 * MM,
+    group: 'Standoffs',
+    frameField: 'body.standoff.bore',
+    help: 'Outer diameter of the thread: 3 mm for M3. The foot is bent where the thread is, even if the middle is solid.',
+  },
+  material: {
+    label: 'Standoff material',
+    choices: {
+      'aluminium-6061': 'aluminium 6061-T6',
+      'aluminium-7075': 'aluminium 7075-T6',
+      titanium: 'titanium Ti-6Al-4V',
+      'aluminium-unnamed': 'aluminium, alloy unknown',
+    },
+    default: 'aluminium-6061',
+    group: 'Standoffs',
+    help: 'Unnamed coloured standoffs are often the softest alloy that threads well: then take the last one.',
+  },
+} as const;
+
+/** The carbon plates that hold its ends; `shownWhen` is the calculator’s own. */
+export const plateEndInputs = {
+  bottomPlate: {
+    label: 'Bottom plate',
+    symbol: 't_b',
+    quantity: 'length',
+    default: 3 * MM,
+    min: 1 * MM,
+    max: 8 * MM,
+    step: 0.1 * MM,
+    group: 'Ends',
+    parameters: ['thickness'],
+    frameField: 'body.mainPlate.thickness',
+    help: 'Thickness where the standoffs stand. 2 to 3 mm is usual.',
+  },
+  topPlate: {
+    label: 'Top plate',
+    symbol: 't_t',
+    quantity: 'length',
+    default: 2 * MM,
+    min: 1 * MM,
+    max: 6 * MM,
+    step: 0.1 * MM,
+    group: 'Ends',
+    frameField: 'body.topPlate.thickness',
+    help: 'Thickness of the top plate. 1.5 to 2 mm is usual.',
+  },
+  plateRadius: {
+    label: 'Free plate round a standoff',
+    symbol: 'r_p',
+    quantity: 'length',
+    default: 8 * MM,
+    min: 5 * MM,
+    max: 25 * MM,
+    step: 0.5 * MM,
+    group: 'Ends',
+    frameField: 'body.standoff.plateRadius',
+    help: 'From the middle of the standoff to where the plate is held again or ends: next screw, arm, edge.',
+  },
+} as const;
+
+/** One screw at each end of each standoff. */
+export const standoffScrewInputs = {
+  screw: {
+    label: 'Screws',
+    choices: { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3' },
+    default: 'M3',
+    group: 'Screws',
+    help: 'One at each end of each standoff.',
+  },
+  screwClass: {
+    label: 'Screw strength',
+    choices: { '8.8': 'steel 8.8', '10.9': 'steel 10.9', '12.9': 'steel 12.9', 'A2-70': 'stainless A2-70' },
+    default: '10.9',
+    group: 'Screws',
+    help: 'The marking on the head or on the bag.',
+  },
+  torque: {
+    label: 'Tightening torque',
+    symbol: 'T',
+    quantity: 'moment',
+    default: 0.6,
+    min: 0.05,
+    max: 2,
+    step: 0.05,
+    group: 'Screws',
+    help: 'M3 steel in aluminium: 0.5 to 0.8 N·m, with care for the thread.',
+  },
+} as const;
+
+/** What is behind a hit. */
+export const frameMassInputs = {
+  mass: {
+    label: 'All-up mass',
+    symbol: 'm',
+    quantity: 'mass',
+    default: 0.65,
+    min: 0.05,
+    max: 5,
+    step: 0.01,
+    group: 'Hit',
+    frameField: 'mass.allUp',
+    help: 'Ready to fly, with battery. 5-inch frames are 550 to 750 g.',
+  },
+  contactStiffness: {
+    label: 'Stiffness of the contact',
+    symbol: 'k_c',
+    quantity: 'stiffness',
+    default: 100e3,
+    min: 1e3,
+    max: 5e6,
+    step: 5e3,
+    group: 'Hit',
+    help: 'Obstacle and nose in series. Hard frame on concrete about 100 N/mm, judged from measured drops; a soft camera mount or a branch 10 to 30; long grass less.',
+  },
+  pitchRadius: {
+    label: 'Radius of gyration in pitch',
+    symbol: 'k_p',
+    quantity: 'length',
+    default: 48 * MM,
+    min: 15 * MM,
+    max: 200 * MM,
+    step: 1 * MM,
+    group: 'Hit',
+    parameters: ['yawRadius'],
+    help: 'Root of pitch inertia over mass. About 40 to 55 mm for a 5-inch frame.',
+  },
+  centreHeight: {
+    label: 'Centre of mass above the bottom plate',
+    symbol: 'z_c',
+    quantity: 'length',
+    default: 22 * MM,
+    min: -30 * MM,
+    max: 60 * MM,
+    step: 1 * MM,
+    group: 'Hit',
+    help: 'With the battery on top it lies a little below the top plate.',
+  },
+} as const;
+
+/** What the top plate must not reach. */
+export const electronicsInputs = {
+  gap: {
+    label: 'Gap to the electronics',
+    symbol: 'g',
+    quantity: 'length',
+    default: 2 * MM,
+    min: 0.1 * MM,
+    max: 20 * MM,
+    step: 0.1 * MM,
+    group: 'Electronics',
+    frameField: 'body.gap',
+    help: 'The smallest air gap between the boards or their plugs and a standoff, a screw end or the top plate.',
+  },
+  boardSide: {
+    label: 'Side of the boards',
+    quantity: 'length',
+    default: 36 * MM,
+    min: 10 * MM,
+    max: 60 * MM,
+    step: 1 * MM,
+    group: 'Electronics',
+    help: 'Outline of the stack, in the middle of the body. Movement is taken at the corner that moves most.',
+  },
+} as const;
