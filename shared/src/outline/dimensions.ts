@@ -50,6 +50,19 @@ function gap([a, b]: [FrameOutline['propellers'][number], FrameOutline['propelle
   };
 }
 
+/** Length and width of all plates together, each measured where corners are that have it. */
+function bodyDimensions(corners: readonly PlanPoint[]): OutlineDimension[] {
+  const least = (of: (point: PlanPoint) => number): PlanPoint =>
+    corners.reduce((best, point) => (of(point) < of(best) ? point : best));
+  const [left, right] = [least(({ x }) => x), least(({ x }) => -x)];
+  const [rear, front] = [least(({ y }) => y), least(({ y }) => -y)];
+  const [low, aside] = [Math.min(left.y, right.y), Math.max(rear.x, front.x)];
+  return [
+    between('body length', { x: aside, y: rear.y }, { x: aside, y: front.y }),
+    between('body width', { x: left.x, y: low }, { x: right.x, y: low }),
+  ];
+}
+
 /**
  * The lengths that a plan of the frame should show.
  * @param outline - the frame [m]
@@ -72,19 +85,12 @@ export function planDimensions(outline: FrameOutline): OutlineDimension[] {
   const motor =
     arm && [...outline.motors].sort((a, b) => distance(a.at, arm.outerEnd) - distance(b.at, arm.outerEnd))[0];
   const corners = outline.plates.flatMap(({ shape }) => plateCorners(shape));
-  const [xs, ys] = [corners.map(({ x }) => x), corners.map(({ y }) => y)];
-  const [left, right, rear, front] = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
   return [
     ...(apart ? [between('wheelbase', apart[0].at, apart[1].at)] : []),
     ...gaps.slice(0, 1),
     ...(outer && motor ? [between('arm length', outer, motor.at)] : []),
     ...(inner && outer && inner !== outer ? [between('screw spacing', inner, outer)] : []),
-    ...(corners.length > 0
-      ? [
-          between('body length', { x: right, y: rear }, { x: right, y: front }),
-          between('body width', { x: left, y: rear }, { x: right, y: rear }),
-        ]
-      : []),
+    ...(corners.length > 0 ? bodyDimensions(corners) : []),
   ];
 }
 

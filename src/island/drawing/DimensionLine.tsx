@@ -9,6 +9,8 @@ interface Props {
   offset: number;
   label: string;
   tone?: Tone;
+  /** Share of the way at which the text stands, the middle where not given. */
+  textAt?: number;
 }
 
 const HEAD = 7;
@@ -16,7 +18,7 @@ const HEAD = 7;
 const NARROW = 30;
 
 /** A measured distance: extension lines, arrowheads, and the text along the line, readable from below or from the right. */
-export function DimensionLine({ from, to, offset, label, tone = 'ink' }: Props) {
+export function DimensionLine({ from, to, offset, label, tone = 'ink', textAt = 0.5 }: Props) {
   const paper = usePaper();
   const [a, b] = [paper.point(from), paper.point(to)];
   const length = Math.hypot(b.x - a.x, b.y - a.y);
@@ -40,7 +42,7 @@ export function DimensionLine({ from, to, offset, label, tone = 'ink' }: Props) 
 
   const degrees = (Math.atan2(along.y, along.x) * 180) / Math.PI;
   const turn = degrees > 89.9 ? degrees - 180 : degrees < -90.1 ? degrees + 180 : degrees;
-  const text = narrow ? at(length + outside + 4, distance) : at(length / 2, distance);
+  const text = narrow ? at(length + outside + 4, distance) : at(length * textAt, distance);
   // Text stands above the line as it is read, whichever way the line runs.
   const lift = narrow ? 0 : 9;
   const radians = (turn * Math.PI) / 180;

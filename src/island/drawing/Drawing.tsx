@@ -1,6 +1,7 @@
 import type { ComponentChildren } from 'preact';
+import { useContext } from 'preact/hooks';
 import type { Show } from '../declaration.ts';
-import { type Bounds, fit, type Margin, PaperContext } from './paper.ts';
+import { type Bounds, fit, FullSize, type Margin, PaperContext } from './paper.ts';
 import { HatchPattern } from './Hatch.tsx';
 import { ScaleBar } from './ScaleBar.tsx';
 
@@ -14,6 +15,8 @@ interface Props {
   margin?: number | Partial<Margin>;
   /** Draws a scale bar in the reader's units. */
   show?: Show;
+  /** Something in it is drawn larger than it is, so that it is of no use at full size. */
+  exaggerated?: boolean;
   children: ComponentChildren;
 }
 
@@ -33,22 +36,26 @@ export function Drawing({
   height = 240,
   margin = MARGIN,
   show,
+  exaggerated = false,
   children,
 }: Props) {
+  const fullSize = useContext(FullSize);
   // From the title and not counted up: the same on the server and in the browser.
   const hatch = `hatch-${title.toLowerCase().replace(/[^a-z0-9]+/g, '-')}`;
-  const paper = fit(bounds, { width, height, margin: sides(margin), hatch });
+  const paper = fit(bounds, { width, height, margin: sides(margin), hatch, fullSize });
   return (
     <svg
       class="drawing"
-      viewBox={`0 0 ${width} ${height}`}
+      data-scale={show && paper.scale}
+      data-unit={show && !exaggerated && paper.unit}
+      viewBox={`0 0 ${paper.width} ${paper.height}`}
       role="img"
       aria-label={description ? `${title}. ${description}` : title}
     >
       <HatchPattern id={hatch} />
       <PaperContext.Provider value={paper}>
         {children}
-        {show && <ScaleBar show={show} right={width - 8} bottom={height - 8} />}
+        {show && !fullSize && <ScaleBar show={show} right={width - 8} bottom={height - 8} />}
       </PaperContext.Provider>
     </svg>
   );

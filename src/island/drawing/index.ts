@@ -16,6 +16,8 @@
  * - The drawing fits `bounds` into the paper less `margin` (room for dimensions, 40 by default) and rounds the scale down
  *   to a preferred number, so that small changes of a value change the drawing and not its scale. x and y have one scale.
  * - `show` draws a scale bar. Leave it out for a drawing that is not to scale, and say so in the caption.
+ * - A drawing to scale can be saved at full size: it is then drawn once more with `FullSize` set, on as much paper as the
+ *   part takes, and `sheet` makes one file of it. Say `exaggerated` where something is drawn larger than it is.
  * - Order is depth: later parts lie on top.
  * - Line: thick `Outline`, thin for everything else, dashed `HiddenLine`, dash-dot `CentreLine`. Colour by `tone` only
  *   (`ink`, `quiet`, `accent`, `good`, `warn`, `bad`); never by colour alone: say it in the label as well.
@@ -26,10 +28,11 @@
  */
 export { Drawing } from './Drawing.tsx';
 export type { Bounds, Paper, Point } from './paper.ts';
-export { boundsOf, usePaper } from './paper.ts';
+export { boundsOf, FullSize, usePaper } from './paper.ts';
+export { sheet } from './sheet.ts';
 export { CentreLine, HiddenLine, Line, Outline } from './Outline.tsx';
 export type { Fill, Shape, Tone } from './Outline.tsx';
 export { Hatch } from './Hatch.tsx';
 export { DimensionLine } from './DimensionLine.tsx';
-export { Label, Leader } from './Label.tsx';
+export { Label, Leader, PaperText } from './Label.tsx';
 export { ForceArrow } from './Arrow.tsx';
