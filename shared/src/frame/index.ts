@@ -20,3 +20,4 @@ export { designSteps, type DesignStep } from './steps.ts';
 export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
 export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
 export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';
+export { frameOutline } from './outline.ts';
