@@ -23,6 +23,13 @@ export const fit = {
     year: 2012,
     published: 'International Organization for Standardization',
   },
+  'awtar-2007-flexures': {
+    type: 'paper',
+    title: 'Characteristics of Beam-Based Flexure Modules',
+    authors: 'S. Awtar, A. H. Slocum, E. Sevincer',
+    year: 2007,
+    published: 'Journal of Mechanical Design 129. Coefficient recalled, the paper not at hand',
+  },
   'mcad-2019-nuts': {
     type: 'data',
     title: 'MCAD, open parts library for solid modelling: nuts_and_bolts.scad',

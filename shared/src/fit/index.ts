@@ -26,6 +26,8 @@ export {
   type ScrewedPattern,
   type ScrewedPatternResult,
 } from './pattern-screw.ts';
+export { nutAcrossCorners, NUTS } from './nut.ts';
+export { swayShortening } from './sway-shortening.ts';
 export { plateCorners } from './plate-outline.ts';
 export { placeItem, type Box, type Part, type PlacedItem } from './parts.ts';
 export { findCollisions, type Collision, type Direction } from './collisions.ts';

@@ -7,6 +7,7 @@ import {
   roundStandoff,
   type EndFixity,
 } from '../standoff/index.ts';
+import { swayShortening } from './sway-shortening.ts';
 import type { PlanPoint } from './types.ts';
 
 /** A nose-first hit on the top plate, and the standoffs that take it. */
@@ -51,13 +52,6 @@ export interface TopPlateInHit {
   folds: boolean;
 }
 
-/** Shortening of a standoff whose head moves sideways: as an elastic S, or as a link between two hinges. */
-const shortening = (sway: number, length: number) =>
-  Math.min(
-    length,
-    Math.max((0.6 * sway ** 2) / length, sway < length ? length - Math.sqrt(length ** 2 - sway ** 2) : length),
-  );
-
 /**
  * Where the top plate goes in a nose-first hit: every head sideways, and down over a point.
  * $$\delta = \delta_{el}\,\frac{u}{u_{el}},\qquad
@@ -68,9 +62,8 @@ const shortening = (sway: number, length: number) =>
  * @returns movement of the heads, dip over a point, whether they fold
  * @validity as noseHit and foldingMovement; once they fold, all heads keep the shares of the elastic movement
  * @throws InputError when a number is out of range, or the standoffs leave the plate free to move
- * @derivation u with folding over u elastic at the head that moves most scales the elastic plan; a standoff bent into an
- * S with level ends shortens by ½∫y'² = 3δ²/5L, one hinged at both ends as a link; rocking grows with the force, which
- * stops at the folding force
+ * @derivation u with folding over u elastic at the head that moves most scales the elastic plan; δ lowers the plate, see
+ * swayShortening; rocking grows with the force, which stops at the folding force
  */
 export function topPlateInHit(hit: BodyHit, columns: readonly PlanPoint[], length: number): TopPlateInHit {
   const { standoff, speed, peakFactor, mass, at } = hit;
@@ -109,7 +102,7 @@ export function topPlateInHit(hit: BodyHit, columns: readonly PlanPoint[], lengt
   return {
     heads: elastic.map(({ x, y }) => ({ x: x * scale, y: y * scale })),
     sway,
-    dipAt: ({ x, y }) => shortening(sway, length) - rocking * movementAt(found.plate, { x, y, z: 0 }).z,
+    dipAt: ({ x, y }) => swayShortening(sway, length) - rocking * movementAt(found.plate, { x, y, z: 0 }).z,
     folds: peak > limit,
   };
 }
