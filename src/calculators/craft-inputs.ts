@@ -197,6 +197,48 @@ export const craftInputs = {
   ),
 };
 
+/** What a scale and a swing on two threads give of a whole craft, shown while `shownWhen` says so. */
+export function measuredCraft(shownWhen: QuantityInput['shownWhen']) {
+  const shown = shownWhen ? { shownWhen } : {};
+  const inertia = (label: string, symbol: string, help: string, value: number) =>
+    field('momentOfInertia', 'Craft')(label, help, {
+      symbol,
+      default: value * 1e-3,
+      min: 0.02e-3,
+      max: 200e-3,
+      step: 0.05e-3,
+      ...shown,
+    });
+  return {
+    mass: mass(
+      'Craft',
+      'All-up mass',
+      'Ready to fly, with battery. 5-inch frames are 550 to 750 g.',
+      [650, 50, 5000, 10],
+      {
+        symbol: 'm',
+        frameField: 'mass.allUp',
+        ...shown,
+      },
+    ),
+    rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft, through the centre of mass.', 1.5),
+    pitchInertia: inertia('Inertia in pitch', 'I_{yy}', 'About the axis side to side.', 1.95),
+    yawInertia: inertia(
+      'Inertia in yaw',
+      'I_{zz}',
+      'About the upright axis. Somewhat less than roll and pitch together.',
+      2.8,
+    ),
+    centreHeight: length(
+      'Craft',
+      'Centre of mass above the arm’s axis',
+      'In the middle of the motors as seen from above.',
+      [24, -60, 80, 1],
+      { symbol: 'z_c', ...shown },
+    ),
+  };
+}
+
 type CraftValues = Readonly<Record<keyof typeof craftInputs, number>>;
 
 /** The craft of the package from the values of these fields. */

@@ -1,6 +1,6 @@
-import type { Input, QuantityInput, Values } from '~/island/declaration.ts';
+import type { Input, Values } from '~/island/declaration.ts';
 import { materialInputs, rootSpringInputs, shapeInputs } from '../arm-inputs.ts';
-import { batteryInputs, craftInputs, placeInputs, thrustInputs } from '../craft-inputs.ts';
+import { batteryInputs, craftInputs, measuredCraft, placeInputs, thrustInputs } from '../craft-inputs.ts';
 import { obstacleInputs } from '../obstacle-inputs.ts';
 import { armLength } from '../root-inputs.ts';
 import { strengthInputs } from '../strength-inputs.ts';
@@ -14,19 +14,6 @@ const entered = (values: Choices): boolean => values.craft === 'entered';
 /** Fields that count only while the craft is put together from its parts. */
 const partsOnly = <I extends Readonly<Record<string, Input>>>(inputs: I): I =>
   Object.fromEntries(Object.entries(inputs).map(([key, input]) => [key, { ...input, shownWhen: byParts }])) as I;
-
-const inertia = (label: string, symbol: string, help: string, value: number): QuantityInput => ({
-  quantity: 'momentOfInertia',
-  label,
-  symbol,
-  help,
-  group: 'Craft',
-  default: value * 1e-3,
-  min: 0.02e-3,
-  max: 200e-3,
-  step: 0.05e-3,
-  shownWhen: entered,
-});
 
 const {
   wheelbase,
@@ -83,37 +70,7 @@ export const inputs = {
     group: 'Craft',
     help: 'Parts as plain boxes and cylinders, or what you measured on two threads.',
   },
-  mass: {
-    label: 'All-up mass',
-    symbol: 'm',
-    quantity: 'mass',
-    default: 0.65,
-    min: 0.05,
-    max: 5,
-    step: 0.01,
-    group: 'Craft',
-    shownWhen: entered,
-    frameField: 'mass.allUp',
-    help: 'Ready to fly, with battery.',
-  },
-  rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft, through the centre of mass.', 1.5),
-  pitchInertia: inertia('Inertia in pitch', 'I_{yy}', 'About the axis side to side.', 1.95),
-  yawInertia: {
-    ...inertia('Inertia in yaw', 'I_{zz}', 'About the upright axis. A little less than roll and pitch together.', 2.8),
-    parameters: ['inertia'],
-  },
-  centreHeight: {
-    label: 'Centre of mass above the arm’s axis',
-    symbol: 'z_c',
-    quantity: 'length',
-    default: 24 * MM,
-    min: -60 * MM,
-    max: 80 * MM,
-    step: 1 * MM,
-    group: 'Craft',
-    shownWhen: entered,
-    help: 'In the middle of the motors seen from above.',
-  },
+  ...measuredCraft(entered),
   ...partsOnly(placeInputs),
   ...partsOnly(batteryInputs),
   ...partsOnly(weights),
