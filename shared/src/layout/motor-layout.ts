@@ -1,4 +1,4 @@
-import type { Warning } from '../error.ts';
+import { InputError, type Warning } from '../error.ts';
 import { requireBetween } from '../require.ts';
 import { discOverlap, overlapPowerFactor } from './overlap.ts';
 import { spacingWarnings } from './spacing-warnings.ts';
@@ -46,8 +46,20 @@ export interface MotorLayout {
   warnings: readonly Warning[];
 }
 
-/** Opposite propellers meet where the gap of a square falls below this share of the diameter. */
-const LEAST_GAP = Math.SQRT1_2 - 1;
+/** Neighbours may turn at different heights; opposite propellers share a height, so their circles must stay apart. */
+function requireOppositeApart(tipGap: number, diameter: number, stretch: number): void {
+  const subject = { parameter: 'tipGap', quantity: 'tip gap', kind: 'length' } as const;
+  requireBetween(tipGap, -diameter, 10, subject);
+  const limit = diameter / Math.hypot(1, stretch) - diameter;
+  if (tipGap < limit) {
+    throw new InputError({
+      ...subject,
+      value: tipGap,
+      rule: 'lets opposite propellers meet: it must be at least',
+      limit,
+    });
+  }
+}
 
 /**
  * Places of four motors from propeller size, tip gap and shape.
@@ -64,12 +76,8 @@ export function motorLayout({ propellerDiameter, tipGap, shape, stretch }: Motor
     quantity: 'propeller diameter',
     kind: 'length',
   });
-  requireBetween(tipGap, LEAST_GAP * propellerDiameter, 10, {
-    parameter: 'tipGap',
-    quantity: 'tip gap',
-    kind: 'length',
-  });
   requireBetween(stretch, 1, 5, { parameter: 'stretch', quantity: 'stretch', kind: 'ratio' });
+  requireOppositeApart(tipGap, propellerDiameter, shape === 'true-x' ? 1 : stretch);
   const near = propellerDiameter + tipGap;
   const far = shape === 'true-x' ? near : near * stretch;
   const lateralSpacing = shape === 'wide' ? far : near;

@@ -23,7 +23,7 @@ export interface FourArmFrame {
     /** In the middle, and at both ends [m]. */
     width: number;
     end: number;
-    /** Of the tongues of both plates along the arms, to half of it beyond the outer screw; 0 for none [m]. */
+    /** Of the tongues of both plates along the arms, to half of it beyond the outer screw; under 0.1 mm: none [m]. */
     tongueWidth: number;
     /** Thicknesses: under the arms, over them, on the standoffs [m]. */
     crossPlate: number;

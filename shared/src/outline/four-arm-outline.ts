@@ -6,6 +6,9 @@ import type { FourArmFrame } from './four-arm-frame.ts';
 import type { FrameOutline, OutlineArm, OutlineBox, OutlinePlate } from './frame-outline.ts';
 import { starUnion } from './star-union.ts';
 
+/** A tongue narrower than this is none [m]. */
+const LEAST_TONGUE = 1e-4;
+
 const NAMES = ['front right', 'front left', 'rear left', 'rear right'] as const;
 
 /**
@@ -54,7 +57,7 @@ export function fourArmOutline(frame: FourArmFrame): FrameOutline {
     );
   };
   const outline = taperedOutline({ length: body.length, waist: body.width, end: body.end });
-  const clamping = half > 0 ? starUnion([outline, ...motors.map(tongue)]) : outline;
+  const clamping = body.tongueWidth >= LEAST_TONGUE ? starUnion([outline, ...motors.map(tongue)]) : outline;
   const topEnd = body.width + ((body.end - body.width) * body.topLength) / body.length;
   const floor = body.crossPlate + height;
   const onTop = floor + body.mainPlate + standoff.length;
