@@ -18,13 +18,13 @@ export const chapters: readonly Chapter[] = [
     slug: 'arms',
     title: 'Arms',
     decides: 'How the arm meets the body, and how far the root must be thickened.',
-    articles: ['arm-joints', 'doublers', 'vibration'],
+    articles: ['what-reaches-an-arm', 'tube-or-plate', 'arm-joints', 'doublers', 'vibration'],
   },
   {
     slug: 'body',
     title: 'Body',
     decides: 'How tall the body stands, on how many posts, and what a nose-first hit does to it.',
-    articles: ['standoff-lengths', 'screws'],
+    articles: ['standoff-lengths', 'screws', 'drawings'],
   },
   {
     slug: 'balance',

@@ -1,6 +1,8 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { Announcement } from './announce.tsx';
 import { asText } from './as-text.ts';
+import { ContourMap } from './ContourMap.tsx';
+import { DataTable } from './DataTable.tsx';
 import type { AnyCalculator, Show } from './declaration.ts';
 import { Fields } from './Fields.tsx';
 import { Glance } from './Glance.tsx';
@@ -35,11 +37,13 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
   const state = useCalculator(calculator, overrides, units, show);
   const notices = useLink(calculator, state, others);
   const { good, stale, values } = state;
+  const maps = calculator.maps ?? [];
   useEffect(() => {
     if (good) onShown?.({ ...good, show, stale });
   }, [good, show, stale]);
 
   const link = () => location.href.replace(/#.*$/, '') + writeLink(calculator, values, state.start, units);
+  const text = () => (good ? asText(calculator, good.values, good.result, show, link()) : link());
   const undoByKey = (event: KeyboardEvent) => {
     const typing =
       event.target instanceof HTMLTextAreaElement ||
@@ -67,23 +71,27 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
         {stale && (
           <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>
         )}
-        {good && <Results calculator={calculator} {...good} show={show} showPadded={showPadded} />}
+        {good && <Results calculator={calculator} {...good} show={show} showPadded={showPadded} text={text} />}
       </div>
-      {good && calculator.plots.length > 0 && (
+      {good && calculator.tables && (
+        <div class="tables">
+          {calculator.tables.map((table) => (
+            <DataTable key={table.id} {...{ calculator, table, good, units }} />
+          ))}
+        </div>
+      )}
+      {good && calculator.plots.length + maps.length > 0 && (
         <div class="plots">
           {calculator.plots.map((plot) => (
             <Plot key={plot.id} {...{ calculator, plot, good, units, show }} />
           ))}
+          {maps.map((map) => (
+            <ContourMap key={map.id} {...{ calculator, map, good, units, show }} onPick={state.setAll} />
+          ))}
         </div>
       )}
       <div class="actions">
-        <Toolbar
-          canUndo={state.canUndo}
-          onUndo={state.undo}
-          onReset={state.reset}
-          link={link}
-          text={() => (good ? asText(calculator, good.values, good.result, show, link()) : link())}
-        />
+        <Toolbar canUndo={state.canUndo} onUndo={state.undo} onReset={state.reset} link={link} text={text} />
         <UnitsPanel calculator={calculator} units={units} refused={refused} />
       </div>
       <Announcement text={summary} />

@@ -16,7 +16,11 @@ export function Glance({ calculator, values, result, show }: Props) {
       {headlines.map((output) => (
         <span key={output.key} class={output.verdict?.(result, values)?.level}>
           {`${output.label} `}
-          <b>{show(output.value(result, values), output.quantity, output.digits)}</b>
+          <b>
+            {output.impossible?.(result, values) === undefined
+              ? show(output.value(result, values), output.quantity, output.digits)
+              : 'none'}
+          </b>
         </span>
       ))}
     </p>

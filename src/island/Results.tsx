@@ -1,4 +1,5 @@
 import type { AnyCalculator, Output, Show } from './declaration.ts';
+import { SaveDrawing } from './SaveDrawing.tsx';
 import { MathSymbol } from './symbol.tsx';
 import { Verdict } from './Verdict.tsx';
 import type { ValueSet } from './values.ts';
@@ -10,21 +11,27 @@ interface Props {
   show: Show;
   /** The same, with zeros kept at the end. */
   showPadded: Show;
+  /** The whole calculation as plain text. */
+  text: () => string;
 }
 
-interface RowProps extends Omit<Props, 'calculator'> {
+interface RowProps extends Omit<Props, 'calculator' | 'text'> {
   output: Output<ValueSet, unknown>;
 }
 
 function Row({ output, values, result, showPadded }: RowProps) {
-  const verdict = output.verdict?.(result, values);
+  const impossible = output.impossible?.(result, values);
+  const verdict =
+    impossible === undefined ? output.verdict?.(result, values) : ({ level: 'bad', text: impossible } as const);
   return (
     <div class={output.headline ? 'result headline' : 'result'}>
       <dt>
         {output.label}
         {output.symbol && <MathSymbol tex={output.symbol} />}
       </dt>
-      <dd class="amount">{showPadded(output.value(result, values), output.quantity, output.digits)}</dd>
+      <dd class="amount">
+        {impossible === undefined ? showPadded(output.value(result, values), output.quantity, output.digits) : 'none'}
+      </dd>
       {verdict && (
         <dd class="judged">
           <Verdict {...verdict} />
@@ -36,19 +43,21 @@ function Row({ output, values, result, showPadded }: RowProps) {
 }
 
 /** The answer in a sentence, the figure, the numbers with what they mean, and reasons to doubt them. */
-export function Results({ calculator, ...rest }: Props) {
+export function Results({ calculator, text, ...rest }: Props) {
   const { values, result, show } = rest;
   const outputs = calculator.outputs as readonly Output<ValueSet, unknown>[];
   const headlines = outputs.filter((output) => output.headline);
   const others = outputs.filter((output) => !output.headline);
   const groups = [...new Set(others.map((output) => output.group))];
   const warnings = calculator.warnings?.(result, values) ?? [];
+  const draw = () => <calculator.Figure values={values} result={result} show={show} />;
   return (
     <div class="results">
       <p class="says">{calculator.says(result, values, show)}</p>
       <figure class="figure">
-        <calculator.Figure values={values} result={result} show={show} />
+        {draw()}
         <figcaption>{calculator.figureCaption}</figcaption>
+        <SaveDrawing title={calculator.title} name={calculator.id} text={text} draw={draw} />
       </figure>
       {warnings.map(({ code, message }) => (
         <p class="warning" key={code}>

@@ -68,6 +68,8 @@ export interface Output<V, R> {
   value: (result: R, values: V) => number;
   /** Against which limit it stands, and how. */
   verdict?: (result: R, values: V) => Verdict | undefined;
+  /** Why there is no such number: `even a solid bar is softer`. Shown in its place; `value` is then not asked. */
+  impossible?: (result: R, values: V) => string | undefined;
   /** Significant digits, 3 where not given. */
   digits?: number;
   /** The one or two outputs that answer the question, shown large. */
@@ -122,6 +124,74 @@ export interface Plot<V, R> {
   data: (values: V, result: R, compute: (values: V) => R) => PlotData;
 }
 
+/** Numbers of one kind, or words where no quantity is named. */
+export interface TableColumn {
+  label: string;
+  quantity?: QuantityKind;
+  /** Significant digits, 3 where not given. */
+  digits?: number;
+}
+
+export interface TableRow {
+  /** One for each column, SI; the first one names the row. */
+  cells: readonly (number | string)[];
+  /** The reader's own case among others. */
+  own?: boolean;
+}
+
+/** Numbers that belong side by side: the parts of one result, or cases to choose from. */
+export interface Table<V, R> {
+  id: string;
+  title: string;
+  /** What to see in it, one sentence. */
+  caption: string;
+  columns: readonly TableColumn[];
+  /** `compute` is the calculator's own function, for cases beside the reader's. */
+  rows: (values: V, result: R, compute: (values: V) => R) => readonly TableRow[];
+}
+
+/** Lines of equal mass, equal stiffness and the like, on a map over two inputs. */
+export interface ContourFamily<V, R, P> {
+  /** What is equal along a line: `mass`. */
+  label: string;
+  quantity: QuantityKind;
+  of: (point: P, values: V) => number;
+  /** About how many lines at round numbers of the reader's unit, or the SI values themselves. */
+  levels: number | ((values: V, result: R) => readonly number[]);
+  /** One value to compare with, drawn heavy and named: `as stiff as the strip`. */
+  match?: { label: string; at: (result: R, values: V) => number };
+}
+
+export interface MapAxis<V> {
+  /** The input that it stands for. */
+  input: keyof V & string;
+  label: string;
+  quantity: QuantityKind;
+  /** SI. */
+  from: number;
+  to: number;
+}
+
+// eslint-disable-next-line @typescript-eslint/no-explicit-any -- maps of one calculator may have points of different kinds; `contourMap` ties each together
+export interface ContourMap<V, R, P = any> {
+  id: string;
+  title: string;
+  /** What to see in it, one sentence. */
+  caption: string;
+  x: MapAxis<V>;
+  y: MapAxis<V>;
+  /** Worked out some hundred times for each redraw: keep it light. An `InputError` leaves the place grey. */
+  at: (values: V) => P;
+  /** What grey means: `no bore left`. */
+  impossible: string;
+  families: readonly ContourFamily<V, R, P>[];
+}
+
+/** Lets the compiler tie the points of a map to its families. */
+export function contourMap<V, R, P>(map: ContourMap<V, R, P>): ContourMap<V, R> {
+  return map;
+}
+
 /** Text of a value in the reader's units, for labels in figures. */
 export type Show = (value: number, quantity: QuantityKind, digits?: number) => string;
 
@@ -146,6 +216,8 @@ export interface Calculator<I extends Inputs = Inputs, R = unknown> {
   says: (result: R, values: Values<I>, show: Show) => string;
   steps: readonly Step<Values<I>, R>[];
   plots: readonly Plot<Values<I>, R>[];
+  maps?: readonly ContourMap<Values<I>, R>[];
+  tables?: readonly Table<Values<I>, R>[];
   /** An SVG drawn to scale with the values; built from the parts in `island/drawing`. */
   Figure: FunctionComponent<FigureProps<Values<I>, R>>;
   figureCaption: string;

@@ -5,6 +5,7 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { sources } from '../../content/sources/index.ts';
 import { calculators } from '../../src/calculators/index.ts';
+import { fieldOf, heights } from '../../src/island/contour-lines.ts';
 import type { AnyCalculator, Input, QuantityInput } from '../../src/island/declaration.ts';
 import { showIn } from '../../src/island/show.ts';
 import { renderSteps } from '../../src/island/steps-server.ts';
@@ -103,6 +104,11 @@ describe.each(all)('%s', (id, calculator) => {
         }
         computed++;
         for (const output of calculator.outputs) {
+          const impossible = output.impossible?.(result, values);
+          if (impossible !== undefined) {
+            expect(impossible, output.key).toMatch(/\w{3}/);
+            continue;
+          }
           expect(Number.isFinite(output.value(result, values)), `${output.key} at ${JSON.stringify(values)}`).toBe(
             true,
           );
@@ -115,10 +121,35 @@ describe.each(all)('%s', (id, calculator) => {
             expect(Number.isFinite(slot.value), `${step.id}.${name} at ${JSON.stringify(values)}`).toBe(true);
           }
         }
+        for (const table of computed <= 40 ? (calculator.tables ?? []) : []) {
+          for (const { cells } of table.rows(values, result, calculator.compute)) {
+            expect(cells.length, table.id).toBe(table.columns.length);
+            for (const [i, cell] of cells.entries()) {
+              const { label, quantity } = table.columns[i]!;
+              const fits = typeof cell === 'string' ? !/NaN|undefined/.test(cell) : quantity && Number.isFinite(cell);
+              expect(fits, `${table.id}, ${label}: ${cell} at ${JSON.stringify(values)}`).toBeTruthy();
+            }
+          }
+        }
         if (computed <= 40) {
           const drawing = renderToString(h(calculator.Figure, { values, result, show }));
           expect(drawing, JSON.stringify(values)).toContain('<svg');
           expect(drawing, JSON.stringify(values)).not.toMatch(/NaN|Infinity|undefined/);
+          for (const map of calculator.maps ?? []) {
+            const field = fieldOf(map, values);
+            expect(
+              field.samples.some((sample) => sample !== undefined),
+              `${map.id} is empty at ${JSON.stringify(values)}`,
+            ).toBe(true);
+            for (const family of map.families) {
+              const numbers = heights(field, family.of).filter((_, i) => field.samples[i] !== undefined);
+              expect(
+                numbers.filter((value) => !Number.isFinite(value)),
+                `${map.id}, ${family.label}`,
+              ).toEqual([]);
+              if (family.match) expect(Number.isFinite(family.match.at(result, values)), map.id).toBe(true);
+            }
+          }
           for (const plot of calculator.plots) {
             const data = plot.data(values, result, calculator.compute);
             for (const series of data.series) expect(series.y.length, plot.id).toBe(data.x.length);

@@ -83,6 +83,14 @@ export const example = defineCalculator({
         moment > 5 ? { level: 'bad', text: 'more than the pivot holds' } : { level: 'good', text: 'held' },
       headline: true,
     },
+    {
+      key: 'counterweight',
+      label: 'Counterweight on the same arm',
+      quantity: 'mass',
+      meaning: 'What balances the force.',
+      value: (_, { force }) => force / 9.80665,
+      impossible: (_, { end }) => (end === 'held' ? 'a held tip needs none' : undefined),
+    },
     { key: 'force', label: 'Force', quantity: 'force', meaning: 'As entered.', value: (_, { force }) => force },
   ],
   warnings: ({ moment }) =>
@@ -116,6 +124,32 @@ export const example = defineCalculator({
         ]),
         stations: [{ x: 0.3, label: 'stop' }],
       }),
+    },
+  ],
+  maps: [
+    {
+      id: 'arm-and-wall',
+      title: 'Moment over arm and wall',
+      caption: 'Only the arm counts.',
+      x: { input: 'arm', label: 'Arm', quantity: 'length', from: 0.01, to: 0.25 },
+      y: { input: 'wall', label: 'Wall', quantity: 'length', from: 0.001, to: 0.05 },
+      impossible: 'wall thicker than the arm is long',
+      at: ({ force, arm, wall }) => {
+        if (wall >= arm) {
+          throw new InputError({ parameter: 'thickness', quantity: 'wall', value: wall, rule: 'must be smaller' });
+        }
+        return { moment: force * arm, area: arm * wall };
+      },
+      families: [
+        {
+          label: 'moment',
+          quantity: 'moment',
+          of: ({ moment }) => moment,
+          levels: 4,
+          match: { label: 'as now', at: ({ moment }) => moment },
+        },
+        { label: 'area', quantity: 'area', of: ({ area }) => area, levels: () => [1e-3, 4e-3] },
+      ],
     },
   ],
   Figure: ({ values, result, show }) => (

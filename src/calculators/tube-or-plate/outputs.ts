@@ -95,17 +95,21 @@ const asBeam = (width: number, { armLength }: ArmValues): Verdict | undefined =>
 /** Room by which wires still pull through: common practice. */
 const PULLING = 1.15;
 
-const WIDTH = {
+type Compared = 'stiff' | 'heavy';
+const more = (what: Compared) => (what === 'stiff' ? 'stiffer' : 'heavier');
+const less = (what: Compared) => (what === 'stiff' ? 'softer' : 'lighter');
+
+const widthAs = (what: Compared) => ({
   group: 'Strip to match the tube',
-  below: 'even a strip no wider than thick is above the tube',
-  above: 'even a strip twice as wide as the arm is long is below the tube',
+  below: `even a strip no wider than thick is ${more(what)} than the tube`,
+  above: `even a strip twice as wide as the arm is long is ${less(what)} than the tube`,
   verdict: asBeam,
-};
-const WALL = {
+});
+const wallAs = (what: Compared) => ({
   group: 'Tube wall to match the strip',
-  below: 'even a wall as thin as paper is above the strip',
-  above: 'even a solid bar of this diameter is below the strip',
-};
+  below: `even a wall as thin as paper is ${more(what)} than the strip`,
+  above: `even a solid bar of this diameter is ${less(what)} than the strip`,
+});
 
 export const outputs: readonly ArmOutput[] = [
   over(
@@ -145,28 +149,28 @@ export const outputs: readonly ArmOutput[] = [
   ...column('tube', 'Round tube'),
   ...column('strip', 'Plate strip'),
   matching({
-    ...WIDTH,
+    ...widthAs('stiff'),
     key: 'widthVertical',
     label: 'Root width as stiff up and down',
     meaning: 'Same thickness, same taper.',
     of: ({ width }) => width.vertical,
   }),
   matching({
-    ...WIDTH,
+    ...widthAs('stiff'),
     key: 'widthSideways',
     label: 'Root width as stiff sideways',
     meaning: 'Same thickness, same taper.',
     of: ({ width }) => width.sideways,
   }),
   matching({
-    ...WIDTH,
+    ...widthAs('heavy'),
     key: 'widthMass',
     label: 'Root width as heavy',
     meaning: 'Same thickness, same taper, and the tube with its motor mount.',
     of: ({ width }) => width.mass,
   }),
   matching({
-    group: WIDTH.group,
+    group: 'Strip to match the tube',
     key: 'thicknessVertical',
     label: 'Thickness as stiff up and down',
     meaning: 'At the widths given: thickness counts with its cube.',
@@ -182,7 +186,7 @@ export const outputs: readonly ArmOutput[] = [
     ] as const
   ).map(([key, label, which]) =>
     matching({
-      ...WALL,
+      ...wallAs(which === 'mass' ? 'heavy' : 'stiff'),
       key,
       label,
       meaning: which === 'mass' ? 'Same diameter, motor mount included.' : 'Same diameter and material.',

@@ -60,7 +60,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'strip-rise',
-    says: 'The same for the strip: its width changes along the arm, so the curvature is summed over sixteen stretches.',
+    says: 'The same for the strip: its width changes along the arm, so the curvature is summed over twenty-four stretches.',
     formula: 'w = \\int_0^L \\frac{T (L-x)^2}{E\\,I(x)}\\,dx + \\dots',
     numbers: 'w = \\slot{w},\\quad \\text{tilt } \\slot{a}',
     slots: (_, { strip }) => ({ w: length(strip.thrust.deflection), a: angle(strip.thrust.tilt) }),
