@@ -1,5 +1,6 @@
 import { arms } from './arms.ts';
 import { bonds } from './bonds.ts';
+import { drawings } from './drawings.ts';
 import { fasteners } from './fasteners.ts';
 import { fit } from './fit.ts';
 import { joints } from './joints.ts';
@@ -32,6 +33,7 @@ export const sources = {
   ...vibration,
   ...mount,
   ...arms,
+  ...drawings,
 } as const satisfies Record<string, Source>;
 
 export type SourceId = keyof typeof sources;
