@@ -29,6 +29,8 @@ export interface SlottedTwist {
   shearStress: number;
   /** Torsion constant, slotted over whole [-]. */
   share: number;
+  /** Stiffness with one end held over that of the whole tube [-]. */
+  heldShare: number;
 }
 
 /** 1 - tanh(u)/u without losing its digits where u is small. */
@@ -60,15 +62,16 @@ export function slottedTwist(slotted: SlottedLength): SlottedTwist {
   const polar = section.vertical.secondMomentOfArea + section.horizontal.secondMomentOfArea;
   const unit = (torque * length) / shearModulus;
   const free = unit / torsionConstant;
-  const held = unit * (1 / polar + lag(decay * length) / torsionConstant);
+  const given = Math.min(1 / torsionConstant, 1 / polar + lag(decay * length) / torsionConstant);
   const bimoment = (torque * Math.tanh(decay * length)) / decay;
   const whole = roundTubeSection(tube).torsionConstant;
   return {
     whole: unit / whole,
     free,
-    held: Math.abs(held) < Math.abs(free) ? held : free,
+    held: unit * given,
     warpingStress: (Math.abs(bimoment) * open.sectorialCoordinate) / warpingConstant,
     shearStress: (Math.abs(torque) * tube.wall) / torsionConstant,
     share: torsionConstant / whole,
+    heldShare: 1 / (whole * given),
   };
 }

@@ -1,0 +1,66 @@
+import { defineCalculator } from '~/island/declaration.ts';
+import { compute, PLACE_WORDS } from './compute.ts';
+import { HoleInArmFigure } from './figure.tsx';
+import { inputs } from './inputs.ts';
+import { outputs } from './outputs.ts';
+import { plots } from './plots.ts';
+import { steps } from './steps.ts';
+
+export default defineCalculator({
+  id: 'hole-in-arm',
+  title: 'Hole in an arm',
+  question: 'What does a hole here cost my arm?',
+  inputs,
+  compute,
+  outputs,
+  warnings: ({ drilled, forces }) => [
+    ...drilled.warnings,
+    ...(forces.byShear
+      ? [
+          {
+            code: 'shear-at-hole',
+            message: 'So near to the motor the shear beside the hole decides at its place, and no longer the bending.',
+          },
+        ]
+      : []),
+  ],
+  says: ({ drilled, forces }, values, show) =>
+    `The hole is ${PLACE_WORDS[drilled.place]} and leaves ${show(drilled.notchedShare, 'percent', 2)} of the section’s bending strength; the elastic peak alone would leave ${show(drilled.elasticShare, 'percent', 2)}. ${
+      forces.holeForce < forces.rootForce
+        ? `The arm now breaks at the hole, at ${show(forces.holeForce, 'force')} instead of ${show(forces.rootForce, 'force')} at the root.`
+        : `The root still breaks first, at ${show(forces.rootForce, 'force')}.`
+    }`,
+  steps,
+  plots,
+  Figure: HoleInArmFigure,
+  figureCaption:
+    'To scale, in the plane of the load; below the arm its moment. Hidden lines: a hole that cuts the stressed faces. Circle: a hole at the neutral axis.',
+  assumptions: [
+    'Static force at the motor, one section along the arm, one hole. The root is taken whole: its screw holes are a question of their own.',
+    'Tube chart and laminate factor are multiplied, which is an approximation. At the faces of a strip the factor of plain tension is used, which is too high.',
+    'The lengths d₀ and a₀ belong to one laminate and are carried over. Expect a fifth either way.',
+    'A clean hole. Splinters at the exit or a chewed edge cost more than any of this.',
+    'Strengths are typical values with a wide spread; results are estimates.',
+  ],
+  sources: [
+    'pilkey-2008-peterson',
+    'heywood-1952-photoelasticity',
+    'lekhnitskii-1968-plates',
+    'whitney-1974-stress',
+    'konish-1975-approximate',
+    'tan-1988-finite',
+    'howland-1933-perforated',
+  ],
+  formulas: [
+    'notch/drilled-tube-arm.ts',
+    'notch/drilled-strip-arm.ts',
+    'notch/bending-field.ts',
+    'notch/hole-field.ts',
+    'notch/hole-in-arm.ts',
+    'joint/tube-hole-factor.ts',
+    'joint/orthotropic-hole.ts',
+    'joint/notched-strength.ts',
+    'section/drilled-tube.ts',
+    'section/slotted-tube.ts',
+  ],
+});

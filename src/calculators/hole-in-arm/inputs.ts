@@ -1,0 +1,136 @@
+import type { Values } from '~/island/declaration.ts';
+import { notchLengths, ownWallInputs } from '../notch-inputs.ts';
+import { armLength, outerDiameter, wall } from '../root-inputs.ts';
+
+const MM = 1e-3;
+type Choices = Readonly<Record<string, number | string>>;
+const isTube = (values: Choices): boolean => values.part === 'tube';
+const isStrip = (values: Choices): boolean => values.part === 'strip';
+const isOwn = (values: Choices): boolean => values[isTube(values) ? 'tubeMaterial' : 'plateMaterial'] === 'own';
+
+export const inputs = {
+  holeDiameter: {
+    quantity: 'length',
+    label: 'Hole',
+    symbol: 'd',
+    help: 'As drilled, round. 3 mm for a tie or a screw, 4 to 6 mm for three motor wires.',
+    group: 'Hole',
+    default: 3 * MM,
+    min: 0.5 * MM,
+    max: 20 * MM,
+    step: 0.1 * MM,
+  },
+  station: {
+    quantity: 'length',
+    label: 'Outer screw to hole',
+    symbol: 'x',
+    help: 'Along the arm, from the outer root screw to the centre of the hole.',
+    group: 'Hole',
+    default: 20 * MM,
+    min: 2 * MM,
+    max: 250 * MM,
+    step: 1 * MM,
+  },
+  holeAxis: {
+    label: 'Drilled',
+    choices: { vertical: 'upright, from above', horizontal: 'sideways' },
+    default: 'vertical',
+    group: 'Hole',
+    help: 'Direction of the hole’s axis. Against the direction of the load it decides what the hole costs.',
+  },
+  walls: {
+    label: 'Through',
+    choices: { both: 'both walls', one: 'one wall' },
+    default: 'both',
+    group: 'Hole',
+    shownWhen: isTube,
+    help: 'A screw goes through both walls of a tube, a wire leaves by one.',
+  },
+  offset: {
+    quantity: 'length',
+    label: 'Hole off the middle by',
+    symbol: 'e',
+    help: 'From the middle line of the strip to the centre of the hole.',
+    group: 'Hole',
+    default: 0,
+    min: 0,
+    max: 14 * MM,
+    step: 0.5 * MM,
+    shownWhen: isStrip,
+  },
+  bending: {
+    label: 'Arm is hit',
+    choices: { vertical: 'up or down', horizontal: 'sideways' },
+    default: 'vertical',
+    group: 'Load at the motor',
+    help: 'Thrust and landings bend an arm up or down, gates and poles sideways.',
+  },
+  tipForce: {
+    quantity: 'force',
+    label: 'Force at the motor',
+    symbol: 'F',
+    help: 'Full thrust of a 5-inch motor is 13 to 18 N; a gate hit at speed is some hundreds.',
+    group: 'Load at the motor',
+    default: 200,
+    min: 1,
+    max: 2000,
+    step: 5,
+  },
+  part: {
+    label: 'Arm',
+    choices: { tube: 'round tube', strip: 'strip of plate' },
+    default: 'tube',
+    group: 'Arm',
+    frameField: 'arm.kind',
+    help: 'One section from the outer screw to the motor.',
+  },
+  armLength: { ...armLength, group: 'Arm' },
+  outerDiameter: { ...outerDiameter, group: 'Arm', shownWhen: isTube },
+  wall: { ...wall, group: 'Arm', shownWhen: isTube },
+  width: {
+    quantity: 'length',
+    label: 'Width of the strip',
+    symbol: 'w',
+    help: 'In the plane of the propellers, at the hole. Usual: 9 to 14 mm.',
+    group: 'Arm',
+    default: 12 * MM,
+    min: 4 * MM,
+    max: 30 * MM,
+    step: 0.5 * MM,
+    shownWhen: isStrip,
+    frameField: 'arm.strip.width',
+  },
+  height: {
+    quantity: 'length',
+    label: 'Thickness of the strip',
+    symbol: 'h',
+    help: 'Of the plate: 4 to 6 mm on 5-inch frames.',
+    group: 'Arm',
+    default: 5 * MM,
+    min: 1.5 * MM,
+    max: 12 * MM,
+    step: 0.5 * MM,
+    shownWhen: isStrip,
+    frameField: 'arm.strip.thickness',
+  },
+  tubeMaterial: {
+    label: 'Tube',
+    choices: { 'roll-wrapped': 'roll-wrapped', pultruded: 'pultruded', own: 'own values' },
+    default: 'roll-wrapped',
+    group: 'Material',
+    shownWhen: isTube,
+    help: 'Sets strengths and elastic constants of the wall. Typical values with a wide spread.',
+  },
+  plateMaterial: {
+    label: 'Plate',
+    choices: { woven: 'woven, 0/90', quasi: 'quasi-isotropic', own: 'own values' },
+    default: 'woven',
+    group: 'Material',
+    shownWhen: isStrip,
+    help: 'Sets strengths and elastic constants of the plate. Typical values with a wide spread.',
+  },
+  ...ownWallInputs(isOwn),
+  ...notchLengths,
+} as const;
+
+export type HoleValues = Values<typeof inputs>;

@@ -1,0 +1,59 @@
+import { defineCalculator } from '~/island/declaration.ts';
+import { compute } from './compute.ts';
+import { TipNotchFigure } from './figure.tsx';
+import { inputs } from './inputs.ts';
+import { outputs } from './outputs.ts';
+import { plots } from './plots.ts';
+import { steps } from './steps.ts';
+
+export default defineCalculator({
+  id: 'tip-notch',
+  title: 'Wire slot at the tip',
+  question: 'How far may the wire slot reach, and does a scrape meet tube or wire?',
+  inputs,
+  compute,
+  outputs,
+  warnings: ({ slot }) =>
+    slot.openLength > 0
+      ? [
+          {
+            code: 'open-in-torsion',
+            message:
+              'The slot runs out past the mount. There the tube is open and soft in twist, and its corners crack: let the mount grip past the slot, or bind the tube there with tow.',
+          },
+        ]
+      : [],
+  says: ({ slot, wires }, { slotReach }, show) =>
+    `In bending the slot may reach ${show(slot.farthest, 'length')} inwards; yours ${slotReach > 0 ? `reaches ${show(slotReach, 'length')}` : 'ends outside of the motor axis'}. The tube stands ${show(wires.standPast, 'length')} past the wires and needs ${show(wires.needed, 'length')}. ${
+      slot.openLength > 0
+        ? `Over ${show(slot.openLength, 'length')} past the mount the tube is open: free to warp it has ${show(slot.twist.share, 'percent', 2)} of its torsion stiffness.`
+        : 'The mount grips past the slot, so the tube twists as a closed one.'
+    }`,
+  steps,
+  plots,
+  Figure: TipNotchFigure,
+  figureCaption:
+    'To scale, arm to the left, motor axis dash-dotted. Below: a flat obstacle touching the end of the tube, and the section through the slot.',
+  assumptions: [
+    'Static forces at the motor, root undrilled. The slot’s round end is taken as a round hole, which is on the safe side; its lips do not buckle.',
+    'Torsion of thin walls. Free to warp is the worst that an open length can be; one end held is an estimate on the low side, because the whole tube behind it gives a little too.',
+    'The mount grips all round. A mount that only sits on top closes nothing.',
+    'Wires are pulled to the inner end of the slot; the obstacle is flat.',
+    'Strengths are typical values with a wide spread; results are estimates.',
+  ],
+  sources: [
+    'young-2002-roark',
+    'megson-1999-structures',
+    'whitney-1974-stress',
+    'lekhnitskii-1968-plates',
+    'common-practice',
+  ],
+  formulas: [
+    'notch/tip-slot.ts',
+    'notch/wire-slot.ts',
+    'notch/slotted-twist.ts',
+    'section/slotted-tube.ts',
+    'section/open-tube.ts',
+    'joint/notched-strength.ts',
+  ],
+});

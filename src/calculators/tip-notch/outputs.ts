@@ -1,0 +1,226 @@
+import type { Output } from '~/island/declaration.ts';
+import { verdictOfUse } from '../verdict-of-use.ts';
+import type { NotchResult } from './compute.ts';
+import type { NotchValues } from './inputs.ts';
+
+type NotchOutput = Output<NotchValues, NotchResult>;
+const inGroup = (group: string, list: readonly NotchOutput[]): NotchOutput[] =>
+  list.map((output) => ({ group, ...output }));
+
+const bending: readonly NotchOutput[] = [
+  {
+    key: 'useVertical',
+    label: 'Up or down, at the slot’s end',
+    quantity: 'percent',
+    digits: 2,
+    meaning: 'Share of the open section’s strength used where the slot begins.',
+    value: ({ slot }) => slot.use.vertical,
+    verdict: ({ slot }) => verdictOfUse(slot.use.vertical, 'the open section'),
+  },
+  {
+    key: 'useHorizontal',
+    label: 'Sideways, at the slot’s end',
+    quantity: 'percent',
+    digits: 2,
+    meaning: 'The same with strike and reaction torque together.',
+    value: ({ slot }) => slot.use.horizontal,
+    verdict: ({ slot }) => verdictOfUse(slot.use.horizontal, 'the open section'),
+  },
+  {
+    key: 'notchedRatio',
+    label: 'Strength at its round end',
+    quantity: 'percent',
+    digits: 2,
+    meaning: 'Where the slot lies at the extreme fibre, its end is taken as a round hole of the slot’s width.',
+    value: ({ slot }) => slot.notchedRatio,
+  },
+  {
+    key: 'netArea',
+    label: 'Net area',
+    quantity: 'area',
+    meaning: 'Of the tube with the slot taken away.',
+    value: ({ slot }) => slot.section.area,
+  },
+  {
+    key: 'secondMomentVertical',
+    label: 'Second moment, up or down',
+    symbol: 'I_v',
+    quantity: 'secondMomentOfArea',
+    meaning: 'Of the open section about its own centroid.',
+    value: ({ slot }) => slot.section.vertical.secondMomentOfArea,
+  },
+  {
+    key: 'secondMomentHorizontal',
+    label: 'Second moment, sideways',
+    symbol: 'I_h',
+    quantity: 'secondMomentOfArea',
+    meaning: 'The same for bending in the plane of the propellers.',
+    value: ({ slot }) => slot.section.horizontal.secondMomentOfArea,
+  },
+];
+
+const torsion: readonly NotchOutput[] = [
+  {
+    key: 'torsionShare',
+    label: 'Torsion constant, open over closed',
+    quantity: 'percent',
+    digits: 2,
+    meaning: 'A tube that is slit has lost nearly all of it. This is the price of the slot.',
+    value: ({ slot }) => slot.twist.share,
+    verdict: ({ slot }) =>
+      slot.openLength > 0
+        ? { level: 'bad', text: 'open, and not held by the mount' }
+        : { level: 'good', text: 'the mount closes the slot' },
+  },
+  {
+    key: 'openLength',
+    label: 'Open length past the mount',
+    symbol: 'l',
+    quantity: 'length',
+    meaning: 'Between the mount’s grip and the whole tube.',
+    value: ({ slot }) => slot.openLength,
+  },
+  {
+    key: 'torsionClosed',
+    label: 'Torsion constant, closed',
+    symbol: 'J_0',
+    quantity: 'secondMomentOfArea',
+    meaning: 'Of the whole tube.',
+    value: ({ whole }) => whole.torsionConstant,
+  },
+  {
+    key: 'torsionOpen',
+    label: 'Torsion constant, open',
+    symbol: 'J',
+    quantity: 'secondMomentOfArea',
+    meaning: 'Length of the wall times its thickness cubed, over three.',
+    value: ({ slot }) => slot.section.torsionConstant,
+  },
+  {
+    key: 'torque',
+    label: 'Torque of the strike',
+    symbol: 'T',
+    quantity: 'moment',
+    meaning:
+      'About the shear centre of the open section, which stands outside of the tube: forces through the axis twist it too.',
+    value: ({ slot }) => slot.torque,
+  },
+  {
+    key: 'openTorque',
+    label: 'Torque that the open wall bears',
+    quantity: 'moment',
+    meaning: 'Free to warp, as a long slot is. A short one bears more.',
+    value: ({ slot }) => slot.openTorque,
+    verdict: ({ slot }) =>
+      slot.openLength > 0 ? verdictOfUse(slot.torque / slot.openTorque, 'it, if free to warp') : undefined,
+  },
+  {
+    key: 'wholeTorque',
+    label: 'Torque that the whole tube bears',
+    quantity: 'moment',
+    meaning: 'For comparison.',
+    value: ({ slot }) => slot.wholeTorque,
+  },
+  {
+    key: 'twistWhole',
+    label: 'Twist of that length, whole',
+    quantity: 'angle',
+    meaning: 'Under the torque of the strike.',
+    value: ({ slot }) => slot.twist.whole,
+  },
+  {
+    key: 'twistHeld',
+    label: 'Twist, open, inner end held',
+    symbol: '\\varphi',
+    quantity: 'angle',
+    meaning: 'Estimate for a short slot: the whole tube keeps its inner end from warping.',
+    value: ({ slot }) => slot.twist.held,
+  },
+  {
+    key: 'twistFree',
+    label: 'Twist, open, free to warp',
+    quantity: 'angle',
+    meaning: 'The most that it can be: where the whole tube behind the slot splits or gives.',
+    value: ({ slot }) => slot.twist.free,
+  },
+  {
+    key: 'warpingStress',
+    label: 'Stress at the slot’s corners from the twist',
+    quantity: 'stress',
+    meaning: 'Along the tube, on top of bending: what holds the inner end from warping. Cracks start here.',
+    value: ({ slot }) => slot.twist.warpingStress,
+    verdict: ({ slot, warpingUse }) =>
+      slot.openLength > 0 ? verdictOfUse(warpingUse, 'the notched strength') : undefined,
+  },
+  {
+    key: 'shearCentre',
+    label: 'Shear centre from the tube’s axis',
+    symbol: 'e',
+    quantity: 'length',
+    meaning: 'Away from the slot.',
+    value: ({ slot }) => slot.shearCentre,
+  },
+];
+
+export const outputs: readonly NotchOutput[] = [
+  {
+    key: 'farthest',
+    label: 'Slot may reach inwards to',
+    symbol: 'a_{max}',
+    quantity: 'length',
+    meaning: 'From the motor axis, before the slot is weaker in bending than the undrilled root.',
+    headline: true,
+    value: ({ slot }) => slot.farthest,
+    verdict: ({ slot }, { slotReach }) =>
+      slotReach <= slot.farthest
+        ? { level: 'good', text: 'your slot ends before' }
+        : { level: 'bad', text: 'your slot reaches past it' },
+  },
+  {
+    key: 'standPast',
+    label: 'Tube past the wires',
+    symbol: 's',
+    quantity: 'length',
+    meaning: 'From the outer side of the wires to the end of the tube.',
+    headline: true,
+    value: ({ wires }) => wires.standPast,
+    verdict: ({ wires }) =>
+      wires.standPast >= wires.needed
+        ? { level: 'good', text: 'a scrape meets tube first' }
+        : { level: 'bad', text: 'a scrape meets wire first' },
+  },
+  ...inGroup('Wires', [
+    {
+      key: 'neededStand',
+      label: 'Tube needed past the wires',
+      symbol: 's_{min}',
+      quantity: 'length',
+      meaning: 'Wear, and what a shallow scrape takes.',
+      value: ({ wires }) => wires.needed,
+    },
+    {
+      key: 'neededPast',
+      label: 'Tube needed past the motor axis',
+      quantity: 'length',
+      meaning: 'With the slot’s inner end where it is.',
+      value: ({ neededPast }) => neededPast,
+    },
+    {
+      key: 'bundle',
+      label: 'Slot taken up by the wires',
+      symbol: 'e_w',
+      quantity: 'length',
+      meaning: 'From the inner end of the slot, with what its round end keeps them away.',
+      value: ({ wires }) => wires.bundle,
+    },
+    {
+      key: 'abreast',
+      label: 'Wires side by side',
+      quantity: 'count',
+      meaning: 'As many as fit into the width of the slot.',
+      value: ({ wires }) => wires.abreast,
+    },
+  ]),
+  ...inGroup('Bending', bending),
+  ...inGroup('Torsion', torsion),
+];

@@ -1,0 +1,81 @@
+import type { Slot, Step } from '~/island/declaration.ts';
+import type { NotchResult } from './compute.ts';
+import type { NotchValues } from './inputs.ts';
+
+const length = (value: number): Slot => ({ value, quantity: 'length' });
+const inertia = (value: number): Slot => ({ value, quantity: 'secondMomentOfArea' });
+const moment = (value: number): Slot => ({ value, quantity: 'moment' });
+
+export const steps: readonly Step<NotchValues, NotchResult>[] = [
+  {
+    id: 'stand',
+    says: 'What is left of the slot past the wires',
+    formula: 's = (a + p) - e_w',
+    numbers: 's = (\\slot{reach}+\\slot{past})-\\slot{bundle} = \\slot{stand}',
+    slots: (v, { wires }) => ({
+      reach: length(v.slotReach),
+      past: length(v.tubePast),
+      bundle: length(wires.bundle),
+      stand: length(wires.standPast),
+    }),
+  },
+  {
+    id: 'needed',
+    says: 'What a scrape at the shallowest angle needs',
+    formula: 's_{min} = w + \\frac{\\max(0,\\,q)}{\\tan\\theta}',
+    numbers: 's_{min} = \\slot{wear} + \\frac{\\max(0,\\,\\slot{proud})}{\\tan\\slot{angle}} = \\slot{needed}',
+    slots: (v, { wires }) => ({
+      wear: length(v.wear),
+      proud: length(v.proud),
+      angle: { value: v.scrapeAngle, quantity: 'angle' },
+      needed: length(wires.needed),
+    }),
+  },
+  {
+    id: 'moment',
+    says: 'Moment at the inner end of the slot, sideways; nothing where the slot ends outside of the motor axis',
+    formula: 'M_h = F_h\\,a + T_r',
+    numbers: 'M_h = \\slot{force}\\cdot\\slot{reach}+\\slot{reaction} \\Rightarrow \\slot{moment}',
+    slots: (v, { slot }) => ({
+      force: { value: v.horizontalForce, quantity: 'force' },
+      reach: length(v.slotReach),
+      reaction: moment(v.reactionTorque),
+      moment: moment(slot.moment.horizontal),
+    }),
+  },
+  {
+    id: 'closed',
+    says: 'Torsion constant of the whole tube',
+    formula: 'J_0 = \\tfrac{\\pi}{2}(r_o^4-r_i^4)',
+    numbers: 'J_0 = \\tfrac{\\pi}{2}\\bigl((\\slot{ro})^4-(\\slot{ri})^4\\bigr) = \\slot{j}',
+    slots: (v, { whole }) => ({
+      ro: length(v.outerDiameter / 2),
+      ri: length(v.outerDiameter / 2 - v.wall),
+      j: inertia(whole.torsionConstant),
+    }),
+  },
+  {
+    id: 'open',
+    says: 'Torsion constant of the slotted one: the wall is a strip now, rolled up',
+    formula: 'J = \\tfrac13\\,s_w\\,t^3',
+    numbers: 'J = \\tfrac13\\cdot\\slot{round}\\cdot(\\slot{wall})^3 = \\slot{j}',
+    slots: (v, { slot }) => ({
+      round: length((3 * slot.section.torsionConstant) / v.wall ** 3),
+      wall: length(v.wall),
+      j: inertia(slot.section.torsionConstant),
+    }),
+  },
+  {
+    id: 'torque',
+    says: 'Torque of the strike about the shear centre, e outside of the axis; F is the force that the slot faces across',
+    formula: 'T = F_h\\,z + F\\,e',
+    numbers: 'T = \\slot{force}\\cdot\\slot{height}+\\slot{across}\\cdot\\slot{e} = \\slot{torque}',
+    slots: (v, { slot }) => ({
+      force: { value: v.horizontalForce, quantity: 'force' },
+      height: length(v.strikeHeight),
+      across: { value: v.slotFaces === 'vertical' ? v.horizontalForce : v.verticalForce, quantity: 'force' },
+      e: length(slot.shearCentre),
+      torque: moment(slot.torque),
+    }),
+  },
+];
