@@ -19,7 +19,12 @@ function own(part: 'tube' | 'strip', group: string, modulus: number, shear: numb
     parameters: readonly string[] = [],
   ) => ({ label, help, group, quantity, default: value, min, max, step, shownWhen, parameters });
   return {
-    modulus: field('modulus', 'Modulus along the arm', 'In bending.', [modulus, 5 * GPA, 300 * GPA, GPA]),
+    modulus: field('modulus', 'Modulus along the arm', 'In bending. 40 to 130 GPa for carbon parts.', [
+      modulus,
+      5 * GPA,
+      300 * GPA,
+      GPA,
+    ]),
     shear: field('modulus', 'Shear modulus', 'More with plies at ±45°.', [shear, GPA, 100 * GPA, 0.5 * GPA]),
     density: field('density', 'Density', '1.5 to 1.6 g/cm³ for carbon.', [density, 500, 9000, 10]),
     strength: field('stress', 'Bending strength', 'Along the arm, the lower of tension and compression.', [
@@ -99,7 +104,7 @@ export const inputs = {
     max: 7,
     step: 1,
     group: 'Round tube',
-    help: 'A motor has three.',
+    help: 'A motor has three of them.',
   },
   wireDiameter: {
     label: 'Diameter of a wire',

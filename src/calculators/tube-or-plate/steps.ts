@@ -3,7 +3,7 @@ import { stripSection } from '@frameworthy/shared/arm';
 import type { Slot, Step } from '~/island/declaration.ts';
 import type { ArmResult } from './compute.ts';
 import type { ArmValues } from './inputs.ts';
-import { stripMaterial, tubeMaterial } from './materials.ts';
+import { tubeMaterial } from './materials.ts';
 
 const of =
   (quantity: Slot['quantity']) =>
@@ -60,9 +60,9 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'strip-rise',
-    says: 'The same for the strip: its width changes along the arm, so the curvature is summed over twenty-four stretches.',
+    says: 'The same for the strip, and its tilt: the width changes along the arm, so the curvature is summed over twenty-four stretches.',
     formula: 'w = \\int_0^L \\frac{T (L-x)^2}{E\\,I(x)}\\,dx + \\dots',
-    numbers: 'w = \\slot{w},\\quad \\text{tilt } \\slot{a}',
+    numbers: 'w = \\slot{w},\\quad \\theta = \\slot{a}',
     slots: (_, { strip }) => ({ w: length(strip.thrust.deflection), a: angle(strip.thrust.tilt) }),
   },
   {
@@ -97,25 +97,21 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
     says: 'Mass of each arm from end to end.',
     formula:
       'm_{\\mathrm{tube}} = \\rho A L_{\\mathrm{all}} + m_{\\mathrm{mount}},\\quad m_{\\mathrm{strip}} = \\rho h A_{\\mathrm{plan}}',
-    numbers:
-      'm_{\\mathrm{tube}} = \\slot{t},\\quad m_{\\mathrm{strip}} = \\slot{s}\\quad(\\rho = \\slot{r},\\ \\slot{q})',
-    slots: (values, { tube, strip }) => ({
+    numbers: 'm_{\\mathrm{tube}} = \\slot{t},\\quad m_{\\mathrm{strip}} = \\slot{s}',
+    slots: (_, { tube, strip }) => ({
       t: of('mass')(tube.mass),
       s: of('mass')(strip.mass),
-      r: of('density')(tubeMaterial(values).density),
-      q: of('density')(stripMaterial(values).density),
     }),
   },
   {
     id: 'wires',
     says: 'Circle round three wires that touch: their centres stand on a triangle of side d. Other counts likewise.',
     formula: 'D_3 = \\Bigl(1+\\frac{2}{\\sqrt3}\\Bigr)d',
-    numbers: '\\slot{n}\\ \\text{wires of}\\ \\slot{d}:\\quad \\slot{r}\\ \\text{of}\\ \\slot{b}',
-    slots: (values, { wireRoom, bore }) => ({
+    numbers: 'n = \\slot{n},\\quad d = \\slot{d}:\\quad D_n = \\slot{r}',
+    slots: (values, { wireRoom }) => ({
       n: of('count')(values.wireCount),
       d: length(values.wireDiameter),
       r: length(wireRoom),
-      b: length(bore),
     }),
   },
 ];
