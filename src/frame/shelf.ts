@@ -18,7 +18,7 @@ export const EMPTY: Shelf = { current: undefined, frames: [] };
 
 export const SHELF_KEY = 'frameworthy.frames';
 /** States that can be gone back to, here and on the next page. */
-const MOST_PAST = 12;
+export const MOST_PAST = 12;
 
 interface Stored {
   shelf: Shelf;
@@ -96,4 +96,12 @@ export function withRevision(shelf: Shelf): Shelf {
   if (!kept) return shelf;
   const { record } = kept;
   return withFrame(shelf, { ...record, revision: nextRevision(record.revision), notes: '' });
+}
+
+/** A frame that came with a link: the one that is kept already, or a further one. Current from now on. */
+export function withArrival(shelf: Shelf, record: FrameRecord): Shelf {
+  const text = JSON.stringify(record);
+  const same = shelf.frames.find((one) => JSON.stringify(one.record) === text);
+  if (!same) return withFrame(shelf, record);
+  return same.id === shelf.current ? shelf : { ...shelf, current: same.id };
 }

@@ -1,4 +1,4 @@
-import { EMPTY, readShelf, SHELF_KEY, writeShelf, type Shelf } from './shelf.ts';
+import { EMPTY, MOST_PAST, readShelf, SHELF_KEY, writeShelf, type Shelf } from './shelf.ts';
 
 export interface ShelfState {
   shelf: Shelf;
@@ -11,9 +11,13 @@ export interface Store {
   state: () => ShelfState;
   /** Called after each change, also one made in another tab. Returns how to stop. */
   subscribe: (listener: () => void) => () => void;
-  change: (next: (shelf: Shelf) => Shelf) => void;
+  /** Changes that follow each other quickly under one name are undone together. */
+  change: (next: (shelf: Shelf) => Shelf, what?: string) => void;
   undo: () => void;
 }
+
+/** Changes of one field within this time are one change [ms]. */
+const TOGETHER = 1500;
 
 const NOT_KEPT =
   'This browser does not let the page keep your frames. They work until you close it: save them as files before.';
@@ -22,6 +26,7 @@ const NOT_KEPT =
 export function createStore(storage: () => Storage): Store {
   const listeners = new Set<() => void>();
   let past: readonly Shelf[] = [];
+  let last: { what: string | undefined; at: number } = { what: undefined, at: 0 };
   let state: ShelfState = { shelf: EMPTY, canUndo: false, problems: [] };
 
   const load = (text: string | null) => {
@@ -60,16 +65,20 @@ export function createStore(storage: () => Storage): Store {
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    change(next) {
+    change(next, what) {
       const shelf = next(state.shelf);
       if (shelf === state.shelf) return;
-      past = [...past, state.shelf].slice(-12);
+      const now = Date.now();
+      const together = what !== undefined && what === last.what && now - last.at < TOGETHER;
+      if (!together) past = [...past, state.shelf].slice(-MOST_PAST);
+      last = { what, at: now };
       show(shelf, keep(shelf));
     },
     undo() {
       const before = past.at(-1);
       if (!before) return;
       past = past.slice(0, -1);
+      last = { what: undefined, at: 0 };
       show(before, keep(before));
     },
   };

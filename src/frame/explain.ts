@@ -1,0 +1,56 @@
+import { InputError } from '@frameworthy/shared';
+import { FIELDS, type LeafPath } from '@frameworthy/shared/frame';
+import type { Show } from '~/island/declaration.ts';
+
+/** Where in the record the package's own names of values belong. */
+const PATHS: Readonly<Record<string, LeafPath>> = {
+  outerDiameter: 'arm.tube.outerDiameter',
+  tubeOutside: 'arm.tube.outerDiameter',
+  wall: 'arm.tube.wall',
+  tubeInside: 'arm.tube.wall',
+  sleeveOutside: 'arm.sleeve.bondLine',
+  bondLine: 'arm.sleeve.bondLine',
+  sleeveWall: 'arm.sleeve.wall',
+  length: 'arm.sleeve.length',
+  taper: 'arm.sleeve.taper',
+  holeDiameter: 'arm.root.holeDiameter',
+  screwDiameter: 'arm.root.holeDiameter',
+  endDistance: 'arm.root.endDistance',
+  edgeDistance: 'arm.root.endDistance',
+  screwSpacing: 'arm.root.screwSpacing',
+  width: 'arm.strip.width',
+  height: 'arm.strip.thickness',
+  armLength: 'arm.length',
+  tipGap: 'layout.tipGap',
+  bore: 'body.standoff.bore',
+  plateRadius: 'body.standoff.plateRadius',
+  bossRadius: 'body.standoff.outerDiameter',
+  from: 'motor.hoverSpeed',
+  filletRadius: 'mount.fillet',
+  bandWidth: 'mount.bandWidth',
+  edgeRadius: 'mount.edgeRadius',
+  tongueLength: 'body.tongueLength',
+};
+
+export interface Explained {
+  /** Of the field that cannot be so, where one is to blame. */
+  path?: LeafPath;
+  text: string;
+}
+
+/** Why a record cannot be worked out, in the reader's words and units. */
+export function explainRecord(error: unknown, show: Show): Explained {
+  if (!(error instanceof InputError))
+    return { text: 'These values together cannot be computed. Take the last one back.' };
+  const { parameter, quantity, value, rule, limit, kind } = error;
+  const path = Object.hasOwn(FIELDS, parameter)
+    ? (parameter as LeafPath)
+    : Object.hasOwn(PATHS, parameter)
+      ? PATHS[parameter]
+      : undefined;
+  const field = path && FIELDS[path];
+  const unit = kind ?? (field && 'kind' in field ? field.kind : 'ratio');
+  const amount = typeof value === 'number' && Number.isFinite(value) ? ` ${show(value, unit, 4)}` : '';
+  const bound = limit === undefined ? '' : ` (${show(limit, unit, 4)})`;
+  return { path, text: `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)}${amount} ${rule}${bound}.` };
+}

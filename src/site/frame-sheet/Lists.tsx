@@ -1,0 +1,268 @@
+import { currentArrangement, withValue, type FrameRecord, type HardwareItem } from '@frameworthy/shared/frame';
+import { FIT_KINDS, type Arrangement, type FitItem } from '@frameworthy/shared/fit';
+import type { UnitChoice } from '@frameworthy/shared/quantity';
+import { Choice, Entry, Text, type EntryRange } from '~/frame/ui/Entry.tsx';
+import type { EditProps } from './Sections.tsx';
+
+const mm = (least: number, most: number): EntryRange => ({
+  kind: 'length',
+  min: least / 1e3,
+  max: most / 1e3,
+  step: 1e-3,
+});
+const PLACE = mm(-250, 250);
+const SIZE = mm(1, 200);
+const MASS: EntryRange = { kind: 'mass', min: 0, max: 1, step: 5e-4 };
+const TILT: EntryRange = { kind: 'angle', min: -Math.PI / 2, max: Math.PI / 2, step: Math.PI / 36 };
+const COUNT: EntryRange = { kind: 'count', min: 0, max: 200, step: 1 };
+const PRICE: EntryRange = { kind: 'ratio', min: 0, max: 1e5, step: 0.1 };
+
+const KINDS = Object.fromEntries(FIT_KINDS.map((kind) => [kind, kind]));
+
+const ITEM_FIELDS: readonly {
+  key: 'length' | 'width' | 'height' | 'x' | 'y' | 'z' | 'mass' | 'tilt';
+  label: string;
+  range: EntryRange;
+}[] = [
+  { key: 'length', label: 'Length', range: SIZE },
+  { key: 'width', label: 'Width', range: SIZE },
+  { key: 'height', label: 'Height', range: SIZE },
+  { key: 'x', label: 'Middle, forward', range: PLACE },
+  { key: 'y', label: 'Middle, to the left', range: PLACE },
+  { key: 'z', label: 'Above the main plate', range: mm(-20, 100) },
+  { key: 'tilt', label: 'Tilt upwards', range: TILT },
+  { key: 'mass', label: 'Mass', range: MASS },
+];
+
+const replaced = <T,>(list: readonly T[], at: number, value: T): T[] => list.map((one, i) => (i === at ? value : one));
+const removed = <T,>(list: readonly T[], at: number): T[] => list.filter((_, i) => i !== at);
+
+const NEW_ITEM: FitItem = {
+  name: 'New part',
+  kind: 'other',
+  length: 0.02,
+  width: 0.02,
+  height: 0.006,
+  x: 0,
+  y: 0,
+  z: 0.002,
+  mass: 0.004,
+};
+
+interface ArrangementProps {
+  arrangement: Arrangement;
+  units: UnitChoice;
+  onChange: (arrangement: Arrangement, what: string) => void;
+}
+
+function Standoffs({ arrangement, units, onChange }: ArrangementProps) {
+  const { standoffs } = arrangement;
+  const put = (next: Arrangement['standoffs'], what: string) => onChange({ ...arrangement, standoffs: next }, what);
+  return (
+    <fieldset class="places">
+      <legend>{`Standoffs: ${standoffs.length}`}</legend>
+      {standoffs.map((place, i) => (
+        <div class="place" key={i}>
+          {(['x', 'y'] as const).map((axis) => (
+            <Entry
+              key={axis}
+              id={`standoff-${i}-${axis}`}
+              label={`${i + 1}, ${axis === 'x' ? 'forward' : 'left'}`}
+              value={place[axis]}
+              units={units}
+              onValue={(value) => put(replaced(standoffs, i, { ...place, [axis]: value }), `standoff-${i}-${axis}`)}
+              {...PLACE}
+            />
+          ))}
+          <button type="button" disabled={standoffs.length <= 3} onClick={() => put(removed(standoffs, i), 'remove')}>
+            <span class="visually-hidden">{`Remove standoff ${i + 1}`}</span>
+            <span aria-hidden="true">×</span>
+          </button>
+        </div>
+      ))}
+      <button type="button" onClick={() => put([...standoffs, { x: 0, y: 0 }], 'add')}>
+        Add a standoff
+      </button>
+    </fieldset>
+  );
+}
+
+function Items({ arrangement, units, onChange }: ArrangementProps) {
+  const { items } = arrangement;
+  const put = (next: readonly FitItem[], what: string) => onChange({ ...arrangement, items: next }, what);
+  return (
+    <>
+      {items.map((item, i) => (
+        <details class="item" key={i}>
+          <summary>{item.name}</summary>
+          <Text
+            id={`item-${i}-name`}
+            label="Name"
+            value={item.name}
+            most={80}
+            onValue={(name) => put(replaced(items, i, { ...item, name }), `item-${i}-name`)}
+          />
+          <Choice
+            id={`item-${i}-kind`}
+            label="Kind"
+            value={item.kind}
+            choices={KINDS}
+            onValue={(kind) => put(replaced(items, i, { ...item, kind: kind as FitItem['kind'] }), `item-${i}-kind`)}
+          />
+          {ITEM_FIELDS.map(({ key, label, range }) => (
+            <Entry
+              key={key}
+              id={`item-${i}-${key}`}
+              label={label}
+              value={item[key] ?? 0}
+              units={units}
+              onValue={(value) => put(replaced(items, i, { ...item, [key]: value }), `item-${i}-${key}`)}
+              {...range}
+            />
+          ))}
+          <button type="button" onClick={() => put(removed(items, i), 'remove')}>
+            {`Remove ${item.name}`}
+          </button>
+        </details>
+      ))}
+      <button type="button" onClick={() => put([...items, NEW_ITEM], 'add')}>
+        Add a part
+      </button>
+    </>
+  );
+}
+
+/** Boards, camera and the rest, in one or more arrangements, and the standoffs that go with each. */
+export function Electronics({ record, units, onRecord }: EditProps) {
+  const { current, arrangements } = record.electronics;
+  const arrangement = currentArrangement(record);
+  const at = arrangements.indexOf(arrangement);
+  const change = (next: Arrangement, what: string) => {
+    const electronics = { ...record.electronics, current: next.name, arrangements: replaced(arrangements, at, next) };
+    onRecord(withValue(record, 'electronics', electronics), `electronics-${what}`);
+  };
+  const add = () => {
+    const taken = new Set(arrangements.map(({ name }) => name));
+    let number = arrangements.length + 1;
+    while (taken.has(`Arrangement ${number}`)) number++;
+    const name = `Arrangement ${number}`;
+    onRecord(
+      withValue(record, 'electronics', {
+        ...record.electronics,
+        current: name,
+        arrangements: [...arrangements, { ...arrangement, name }],
+      }),
+      'arrangement-add',
+    );
+  };
+  const rename = (name: string) => {
+    if (name !== '' && !arrangements.some((one, i) => i !== at && one.name === name))
+      change({ ...arrangement, name }, 'name');
+  };
+  return (
+    <details id="sheet-electronics" open>
+      <summary>Electronics and where the standoffs stand</summary>
+      <Choice
+        id="arrangement"
+        label="Arrangement in use"
+        value={current}
+        choices={Object.fromEntries(arrangements.map(({ name }) => [name, name]))}
+        onValue={(name) => onRecord(withValue(record, 'electronics.current', name), 'arrangement')}
+        href="body/electronics-fit.html"
+      />
+      <Text id="arrangement-name" label="Its name" value={arrangement.name} most={80} onValue={rename} />
+      <p class="buttons">
+        <button type="button" onClick={add}>
+          Another arrangement, from this one
+        </button>
+        {arrangements.length > 1 && (
+          <button
+            type="button"
+            onClick={() => {
+              const rest = removed(arrangements, at);
+              onRecord(
+                withValue(record, 'electronics', { ...record.electronics, current: rest[0]!.name, arrangements: rest }),
+                'arrangement-remove',
+              );
+            }}
+          >
+            Remove this arrangement
+          </button>
+        )}
+      </p>
+      <Items arrangement={arrangement} units={units} onChange={change} />
+      <Standoffs arrangement={arrangement} units={units} onChange={change} />
+    </details>
+  );
+}
+
+const NEW_HARDWARE: HardwareItem = { name: 'New part', count: 1, mass: 0.001, cost: 0 };
+
+/** Screws, strap, wires: whatever else has mass and a price. */
+export function Hardware({ record, units, onRecord }: EditProps) {
+  const { hardware } = record;
+  const put = (next: readonly HardwareItem[], what: string) =>
+    onRecord({ ...record, hardware: next }, `hardware-${what}`);
+  const fields = [
+    { key: 'count', label: 'Count', range: COUNT },
+    { key: 'mass', label: 'Mass of one', range: MASS },
+    { key: 'cost', label: 'Price of one', range: PRICE },
+  ] as const;
+  return (
+    <details id="sheet-hardware">
+      <summary>Hardware and everything else</summary>
+      {hardware.map((item, i) => (
+        <details class="item" key={i}>
+          <summary>{item.name}</summary>
+          <Text
+            id={`hardware-${i}-name`}
+            label="Name"
+            value={item.name}
+            most={80}
+            onValue={(name) => put(replaced(hardware, i, { ...item, name }), `${i}-name`)}
+          />
+          {fields.map(({ key, label, range }) => (
+            <Entry
+              key={key}
+              id={`hardware-${i}-${key}`}
+              label={label}
+              value={item[key]}
+              units={units}
+              onValue={(value) => put(replaced(hardware, i, { ...item, [key]: value }), `${i}-${key}`)}
+              {...range}
+            />
+          ))}
+          <button type="button" onClick={() => put(removed(hardware, i), 'remove')}>
+            {`Remove ${item.name}`}
+          </button>
+        </details>
+      ))}
+      <button type="button" onClick={() => put([...hardware, NEW_HARDWARE], 'add')}>
+        Add a part
+      </button>
+    </details>
+  );
+}
+
+/** What the frame is called, what changed, whom it suits. */
+export function Head({ record, onRecord }: EditProps) {
+  const text = (key: 'name' | 'revision' | 'notes' | 'suits', label: string, most: number, long = false) => (
+    <Text
+      id={`f-${key}`}
+      label={label}
+      value={record[key]}
+      most={most}
+      long={long}
+      onValue={(value) => onRecord({ ...record, [key]: value } satisfies FrameRecord, key)}
+    />
+  );
+  return (
+    <details id="sheet-head" open>
+      <summary>Name, revision, notes</summary>
+      {text('name', 'Name', 80)}
+      {text('revision', 'Revision', 40)}
+      {text('notes', 'What changed in it, and why', 4000, true)}
+      {text('suits', 'Whom it suits', 4000, true)}
+    </details>
+  );
+}
