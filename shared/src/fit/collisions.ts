@@ -1,7 +1,7 @@
 import { edgeMargin, place, type FitBody } from './body.ts';
 import { stationLabel, stations } from './column-names.ts';
 import { collides, contactOfItems, contactWithColumn, escape, TOUCHING, type Contact } from './contact.ts';
-import type { Part } from './parts.ts';
+import type { Part, Role } from './parts.ts';
 import { plateEdges, type PlateEdge } from './plate-outline.ts';
 import type { Arrangement, PlanPoint } from './types.ts';
 
@@ -13,6 +13,9 @@ export interface Collision {
   mover: string;
   /** What it is too near to. */
   against: string;
+  /** Which part of each comes nearest. */
+  moverPart: Role;
+  againstPart: Role;
   /** Distance now; negative is how deep they overlap [m]. */
   gap: number;
   /** Shortest single move that clears it [m]. */
@@ -56,7 +59,8 @@ function pastEdge(mover: string, edge: PlateEdge, reach: number, inside: number)
   const along = alongX >= alongY;
   const direction = along ? (edge.nx > 0 ? 'rearward' : 'forward') : edge.ny > 0 ? 'right' : 'left';
   const move = over / (along ? alongX : alongY);
-  return [{ kind: 'edge', mover, against: edge.name, gap: edge.d - reach, move, direction }];
+  const parts = { moverPart: 'body', againstPart: 'body' } as const;
+  return [{ kind: 'edge', mover, against: edge.name, ...parts, gap: edge.d - reach, move, direction }];
 }
 
 /**
@@ -78,7 +82,19 @@ export function findCollisions(body: FitBody, arrangement: Arrangement): readonl
   const edges = plateEdges(plate);
   const posts = stations(columns);
   const against = (kind: Collision['kind'], mover: string, other: string, contact: Contact): Collision[] =>
-    collides(contact) ? [{ kind, mover, against: other, gap: contact.gap, ...wayOut(contact) }] : [];
+    collides(contact)
+      ? [
+          {
+            kind,
+            mover,
+            against: other,
+            moverPart: contact.role,
+            againstPart: contact.otherRole,
+            gap: contact.gap,
+            ...wayOut(contact),
+          },
+        ]
+      : [];
   return [
     ...items.flatMap(({ item, parts }, j) =>
       items
@@ -91,9 +107,9 @@ export function findCollisions(body: FitBody, arrangement: Arrangement): readonl
       posts.flatMap((group) => {
         const each = group.map((k) => ({ k, ...contactWithColumn(parts, columns[k]!, radius, clearance.columns) }));
         const hit = each.filter(collides);
+        const nearest = hit.reduce((least, contact) => (contact.gap < least.gap ? contact : least), hit[0] ?? each[0]!);
         // The way out has to clear every standoff of the station, not only the one that is met first.
         const all = { x: each.flatMap(({ x }) => x), y: each.flatMap(({ y }) => y), z: [] };
-        const gap = Math.min(...hit.map((contact) => contact.gap));
         return against(
           'standoff',
           item.name,
@@ -101,7 +117,7 @@ export function findCollisions(body: FitBody, arrangement: Arrangement): readonl
             names,
             hit.map(({ k }) => k),
           ),
-          { ...all, gap },
+          { ...nearest, ...all },
         );
       }),
     ),

@@ -1,4 +1,4 @@
-import type { Box, Part } from './parts.ts';
+import type { Box, Part, Role } from './parts.ts';
 import type { PlanPoint } from './types.ts';
 
 /** Less than this is rounding, not a collision [m]. */
@@ -14,6 +14,9 @@ export interface Contact {
   /** Empty where lifting is no way out. */
   z: readonly Blocked[];
   gap: number;
+  /** Which part of each comes that near. */
+  role: Role;
+  otherRole: Role;
 }
 
 export interface ContactOfItems extends Contact {
@@ -32,6 +35,7 @@ const apart = ([from, to]: Blocked) => Math.max(from, -to);
 export function contactOfItems(mover: readonly Part[], other: readonly Part[], air: number): ContactOfItems {
   const found = { x: [] as Blocked[], y: [] as Blocked[], z: [] as Blocked[] };
   let gap = Infinity;
+  let roles: Pick<Contact, 'role' | 'otherRole'> = { role: 'body', otherRole: 'body' };
   let sharesHeight = false;
   for (const p of mover)
     for (const q of other) {
@@ -44,10 +48,11 @@ export function contactOfItems(mover: readonly Part[], other: readonly Part[], a
       if (has(y) && has(z)) found.x.push(x);
       if (has(x) && has(z)) found.y.push(y);
       if (has(x) && has(y)) found.z.push(z);
-      gap = Math.min(gap, Math.max(apart(x) + plan, apart(y) + plan, apart(z)));
+      const here = Math.max(apart(x) + plan, apart(y) + plan, apart(z));
+      if (here < gap) [gap, roles] = [here, { role: p.role, otherRole: q.role }];
       sharesHeight ||= has(z);
     }
-  return { ...found, gap, sharesHeight };
+  return { ...found, ...roles, gap, sharesHeight };
 }
 
 /** How far an upright cylinder of radius `reach` beside a span, `off` from it sideways, reaches along it. */
@@ -62,6 +67,7 @@ const planDistance = (box: Box, at: PlanPoint) =>
 export function contactWithColumn(mover: readonly Part[], at: PlanPoint, radius: number, air: number): Contact {
   const found = { x: [] as Blocked[], y: [] as Blocked[] };
   let gap = Infinity;
+  let nearest: Role = 'body';
   for (const { role, box } of mover) {
     const reach = radius + (role === 'wires' ? 0 : air);
     const offX = Math.max(box.x0 - at.x, at.x - box.x1);
@@ -75,9 +81,10 @@ export function contactWithColumn(mover: readonly Part[], at: PlanPoint, radius:
       found.y.push([at.y - along - box.y1, at.y + along - box.y0]);
     }
     const distance = planDistance(box, at);
-    gap = Math.min(gap, distance > 0 ? distance - radius : Math.max(offX, offY) - radius);
+    const here = distance > 0 ? distance - radius : Math.max(offX, offY) - radius;
+    if (here < gap) [gap, nearest] = [here, role];
   }
-  return { ...found, z: [], gap };
+  return { ...found, z: [], gap, role: nearest, otherRole: 'body' };
 }
 
 /** Whether anything collides as it stands. */

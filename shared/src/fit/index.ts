@@ -29,7 +29,7 @@ export {
 export { nutAcrossCorners, NUTS } from './nut.ts';
 export { swayShortening } from './sway-shortening.ts';
 export { plateCorners } from './plate-outline.ts';
-export { placeItem, type Box, type Part, type PlacedItem } from './parts.ts';
+export { placeItem, type Box, type Part, type PlacedItem, type Role } from './parts.ts';
 export { findCollisions, type Collision, type Direction } from './collisions.ts';
 export { freeMargins, type FreeMargin, type FreeMargins } from './margins.ts';
 export { shortestBody, type ShortestBody } from './shortest-body.ts';

@@ -3,7 +3,7 @@ import { requireBetween } from '../require.ts';
 import { PATTERN_SPACING, patternScrew } from './pattern-screw.ts';
 import { requireFitPlace, requireFitSize } from './require-fit.ts';
 import { tiltedBox } from './tilted-box.ts';
-import { FIT_KINDS, SIDES, type FitItem, type Side } from './types.ts';
+import { FIT_KINDS, SIDES, type FitItem, type WireRoom } from './types.ts';
 
 /** An upright box, along the frame. */
 export interface Box {
@@ -15,9 +15,12 @@ export interface Box {
   z1: number;
 }
 
-/** One box of an item: its body, its lens, a nut on it, or the room for its wires. */
+/** Body, lens, a nut on it, or the room for its wires. */
+export type Role = 'body' | 'lens' | 'screw' | 'wires';
+
+/** One box of an item. */
 export interface Part {
-  role: 'body' | 'lens' | 'screw' | 'wires';
+  role: Role;
   box: Box;
 }
 
@@ -29,12 +32,20 @@ export interface PlacedItem {
   top: number;
 }
 
-const BESIDE: Record<Side, (box: Box, reach: number) => Box> = {
-  front: (box, reach) => ({ ...box, x0: box.x1, x1: box.x1 + reach }),
-  rear: (box, reach) => ({ ...box, x0: box.x0 - reach, x1: box.x0 }),
-  left: (box, reach) => ({ ...box, y0: box.y1, y1: box.y1 + reach }),
-  right: (box, reach) => ({ ...box, y0: box.y0 - reach, y1: box.y0 }),
+const along = (from: number, to: number, width: number | undefined): readonly [number, number] => {
+  const [middle, half] = [(from + to) / 2, Math.min(width ?? Infinity, to - from) / 2];
+  return [middle - half, middle + half];
 };
+
+/** Room beside one side of a box. */
+function beside(box: Box, { side, reach, width }: WireRoom): Box {
+  const [x0, x1] = along(box.x0, box.x1, width);
+  const [y0, y1] = along(box.y0, box.y1, width);
+  if (side === 'front') return { ...box, y0, y1, x0: box.x1, x1: box.x1 + reach };
+  if (side === 'rear') return { ...box, y0, y1, x0: box.x0 - reach, x1: box.x0 };
+  if (side === 'left') return { ...box, x0, x1, y0: box.y1, y1: box.y1 + reach };
+  return { ...box, x0, x1, y0: box.y0 - reach, y1: box.y0 };
+}
 
 /**
  * Refuses a part that no body holds, or whose screws do not pass its pattern.
@@ -64,7 +75,7 @@ function requireItem(item: FitItem): void {
   requireBetween(item.z, 0, 1, { parameter: 'z', quantity: of('height above the plate'), kind: 'length' });
   requireBetween(item.mass, 0, 100, { parameter: 'mass', quantity: of('mass'), kind: 'mass' });
   requireBetween(item.overhang ?? 0, 0, 1, { parameter: 'overhang', quantity: of('overhang'), kind: 'length' });
-  for (const { side, reach } of item.wires ?? []) {
+  for (const { side, reach, width: wide } of item.wires ?? []) {
     if (!SIDES.includes(side))
       throw new InputError({
         parameter: 'wires',
@@ -73,6 +84,7 @@ function requireItem(item: FitItem): void {
         rule: 'must be one of those listed',
       });
     requireBetween(reach, 0, 1, { parameter: 'wires', quantity: of('room for wires'), kind: 'length' });
+    if (wide !== undefined) requireFitSize(wide, 'wires', of('room for wires'));
   }
   if (item.pattern && item.screw)
     patternScrew({ ...item.screw, pattern: item.pattern, boardSide: Math.min(item.length, item.width) });
@@ -127,7 +139,6 @@ export function placeItem(item: FitItem): PlacedItem {
     }
   }
   const top = Math.max(...parts.map(({ box }) => box.z1));
-  for (const { side, reach } of item.wires ?? [])
-    if (reach > 0) parts.push({ role: 'wires', box: BESIDE[side](body, reach) });
+  for (const room of item.wires ?? []) if (room.reach > 0) parts.push({ role: 'wires', box: beside(body, room) });
   return { item, parts, top };
 }

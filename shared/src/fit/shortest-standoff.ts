@@ -22,6 +22,8 @@ export interface ShortestStandoff {
   governs: 'stack' | 'sway';
   /** In the hit, on the length that sway asks for, or the longest sold; undefined without a hit. */
   inHit: StandoffInHit | undefined;
+  /** Each length sold in the hit; empty without one. */
+  lengths: readonly StandoffInHit[];
   /** Longest sold on which no standoff reaches a part sideways; undefined where even the shortest does [m]. */
   longest: number | undefined;
 }
@@ -51,23 +53,17 @@ export function shortestStandoff(body: FitBody, arrangement: Arrangement, height
   const needed = tallest.top + airOver(body, heights);
   const byStack = { needed, sold: sold(needed) };
   const base = { tallest: { name: tallest.item.name, top: tallest.top }, byStack };
-  if (!hit) return { ...base, bySway: byStack, governs: 'stack', inHit: undefined, longest: LONGEST };
-  const at = (length: number) => placedInHit(body, placed, heights, hit, length);
-  let inHit = at(byStack.sold ?? LONGEST);
-  for (const longer of CATALOGUE_LENGTHS.filter((length) => length > inHit.length)) {
-    if (inHit.length >= inHit.needed - 1e-9) break;
-    inHit = at(longer);
-  }
-  const clears = inHit.length >= inHit.needed - 1e-9;
-  const bySway = { needed: inHit.needed, sold: clears ? inHit.length : undefined };
+  if (!hit) return { ...base, bySway: byStack, governs: 'stack', inHit: undefined, lengths: [], longest: LONGEST };
+  const lengths = CATALOGUE_LENGTHS.map((length) => placedInHit(body, placed, heights, hit, length));
+  const clearing = lengths.find(({ length, needed: least }) => length >= least - 1e-9);
+  const inHit = clearing ?? lengths.at(-1)!;
+  const bySway = { needed: inHit.needed, sold: clearing?.length };
   return {
     ...base,
     bySway,
     governs: byStack.sold === undefined || bySway.sold === byStack.sold ? 'stack' : 'sway',
     inHit,
-    longest: CATALOGUE_LENGTHS.findLast((length) => {
-      const { side } = length === inHit.length ? inHit : at(length);
-      return !side || side.gap > 0;
-    }),
+    lengths,
+    longest: lengths.findLast(({ side }) => !side || side.gap > 0)?.length,
   };
 }

@@ -63,6 +63,9 @@ export function sideGap(
       const share = Math.max(s, s * s * (3 - 2 * s));
       columns.forEach((at, k) => {
         const head = motion.heads[k]!;
+        // It cannot come nearer than its distance at rest less all of its way.
+        const least = toRectangle(box, at) - share * Math.hypot(head.x, head.y) - motion.radius;
+        if (nearest && least >= nearest.gap) return;
         const gap = distanceToPath(box, at, { x: head.x * share, y: head.y * share }) - motion.radius;
         if (!nearest || gap < nearest.gap) nearest = { gap, of: item.name, to: names[k]! };
       });

@@ -99,10 +99,12 @@ export function topPlateInHit(hit: BodyHit, columns: readonly PlanPoint[], lengt
   const scale = sway / largest;
   const peak = found.peakForce * peakFactor;
   const rocking = Math.min(peak, limit) / found.peakForce;
+  const { displacement, rotation } = found.plate;
+  const lowered = swayShortening(sway, length);
   return {
     heads: elastic.map(({ x, y }) => ({ x: x * scale, y: y * scale })),
     sway,
-    dipAt: ({ x, y }) => swayShortening(sway, length) - rocking * movementAt(found.plate, { x, y, z: 0 }).z,
+    dipAt: ({ x, y }) => lowered - rocking * (displacement.z + rotation.x * y - rotation.y * x),
     folds: peak > limit,
   };
 }

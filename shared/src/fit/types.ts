@@ -16,11 +16,13 @@ export type HolePattern = (typeof HOLE_PATTERNS)[number];
 export const SIDES = ['front', 'rear', 'left', 'right'] as const;
 export type Side = (typeof SIDES)[number];
 
-/** Room that plugs and wires need beside a part, over its whole side and height. */
+/** Room that plugs and wires need beside a part, over its whole height. */
 export interface WireRoom {
   side: Side;
   /** From the face of the part [m]. */
   reach: number;
+  /** Along that side, in its middle; the whole side where not given [m]. */
+  width?: number;
 }
 
 /** The screws through a board's four holes. */
