@@ -5,12 +5,12 @@ import { keyHeight, LineKey } from './LineKey.tsx';
 import type { ViewProps } from './PlanView.tsx';
 import { Shapes } from './Shapes.tsx';
 
-/** The frame from the right, front to the right, to scale, with its heights. */
-export function SideView({ outline, show }: ViewProps) {
+/** The frame from the right, front to the right, to scale, with its heights; `keyed` with a key of its lines. */
+export function SideView({ outline, show, keyed = true }: ViewProps & { keyed?: boolean }) {
   const shapes = sideShapes(outline);
   const dimensions = sideDimensions(outline);
   const bounds = extentOf(shapes);
-  const key = keyOf(shapes);
+  const key = keyed ? keyOf(shapes) : [];
   return (
     <Drawing
       title={`${outline.name}, from the right`}

@@ -9,7 +9,7 @@ export function FrameDrawingFigure({ values, result, show }: FigureProps<Drawing
   return (
     <>
       <PlanView outline={outline} show={show} />
-      <SideView outline={outline} show={show} />
+      <SideView outline={outline} show={show} keyed={false} />
     </>
   );
 }
