@@ -18,7 +18,16 @@ export const chapters: readonly Chapter[] = [
     slug: 'arms',
     title: 'Arms',
     decides: 'How the arm meets the body, and how far the root must be thickened.',
-    articles: ['what-reaches-an-arm', 'tube-or-plate', 'arm-joints', 'holes-and-notches', 'doublers', 'vibration'],
+    articles: [
+      'what-reaches-an-arm',
+      'tube-or-plate',
+      'arm-joints',
+      'holes-and-notches',
+      'doublers',
+      'motor-mounts',
+      'motor-screws',
+      'vibration',
+    ],
   },
   {
     slug: 'body',

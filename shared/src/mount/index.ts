@@ -45,4 +45,4 @@ export {
   type MotorScrewFit,
   type MotorScrewLength,
 } from './screw-length.ts';
-export { screwMass, type ScrewMass } from './screw-mass.ts';
+export { screwMass, STEEL_SCREW_DENSITY, type ScrewMass } from './screw-mass.ts';

@@ -13,6 +13,9 @@ export interface ScrewMass {
   density: number;
 }
 
+/** Of steel screws [kg/m³]. common-practice. */
+export const STEEL_SCREW_DENSITY = 7850;
+
 /** Height of a head, and size and depth of its hexagon socket, over the screw's diameter; fill: volume over cylinder. */
 const HEADS = {
   cap: { height: 1, socket: 0.83, depth: 0.5, fill: 1 },

@@ -8,7 +8,6 @@ import {
 } from '@frameworthy/shared/fastener';
 import { InputError } from '@frameworthy/shared';
 import { PROPERTY_CLASSES, screwStrength, screwUse } from '@frameworthy/shared/joint';
-import { ROLL_WRAPPED_TUBE, STEEL } from '@frameworthy/shared/material';
 import {
   MOTOR_PATTERNS,
   MOUNT_CASES,
@@ -16,6 +15,7 @@ import {
   motorScrewPlaces,
   motorScrewShare,
   screwMass,
+  STEEL_SCREW_DENSITY,
   type MotorScrewFit,
   type MountCase,
 } from '@frameworthy/shared/mount';
@@ -122,9 +122,8 @@ export function compute(values: ScrewValues): ScrewResult {
   const left = (plane: 'vertical' | 'horizontal'): number =>
     drilled[plane].secondMomentOfArea / whole[plane].secondMomentOfArea;
   const costsHoles = values.keep === 'across';
-  const steel = { thread: limits.thread, head: values.head, headDiameter, density: STEEL.density.typical };
+  const steel = { thread: limits.thread, head: values.head, headDiameter, density: STEEL_SCREW_DENSITY };
   const extraLength = costsHoles ? values.throughLength : values.screwLength;
-  const drilledMass = costsHoles ? Math.PI * holeDiameter ** 2 * values.wall * ROLL_WRAPPED_TUBE.density.typical : 0;
   const fibre = drilled.vertical.extremeFibre / whole.vertical.extremeFibre;
   return {
     along,
@@ -143,7 +142,7 @@ export function compute(values: ScrewValues): ScrewResult {
     engagement,
     engagementNeeded: engagementFor(hole, mine.tension),
     threadUse: strips > 0 ? mine.tension / strips : NO_THREAD,
-    extraMass: Math.max(0, 2 * screwMass({ ...steel, length: extraLength }) - drilledMass),
+    extraMass: 2 * screwMass({ ...steel, length: extraLength }),
     kept: costsHoles ? { vertical: left('vertical'), sideways: left('horizontal') } : { vertical: 1, sideways: 1 },
     stressShare: ((along / 2 / values.armLength) * fibre) / left('vertical'),
     warnings: warningsOf(values, { across, diameter, headDiameter, headHeight, useBeside, useThrough }),

@@ -116,12 +116,22 @@ export const inputs = {
     choices: { button: 'button head', cap: 'cap head' },
     default: 'button',
   },
-  screwLength: length('Screws', ['Screw beside the tube, length', 'L', 'Under the head, as screws are sold.'], [5, 3, 40, 1], {
-    shownWhen: beside,
-  }),
-  throughLength: length('Screws', ['Screw through the tube, length', undefined, 'Under the head, as screws are sold.'], [6, 3, 60, 1], {
-    shownWhen: through,
-  }),
+  screwLength: length(
+    'Screws',
+    ['Screw beside the tube, length', 'L', 'Under the head, as screws are sold.'],
+    [5, 3, 40, 1],
+    {
+      shownWhen: beside,
+    },
+  ),
+  throughLength: length(
+    'Screws',
+    ['Screw through the tube, length', undefined, 'Under the head, as screws are sold.'],
+    [6, 3, 60, 1],
+    {
+      shownWhen: through,
+    },
+  ),
   throughSeat: {
     label: 'Its head rests',
     help: 'Under the tube it clamps and may crush it. On the upper wall it needs a hole for head and driver below.',

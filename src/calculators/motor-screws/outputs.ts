@@ -78,7 +78,7 @@ export const outputs: readonly ScrewOutput[] = [
     quantity: 'mass',
     digits: 2,
     group: 'What two more screws cost',
-    meaning: 'Of one arm: two screws, less what the drill takes out of the tube.',
+    meaning: 'Of one arm: the two screws themselves.',
     value: ({ extraMass }) => extraMass,
   },
   {
