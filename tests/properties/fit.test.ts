@@ -385,6 +385,20 @@ describe('fit', () => {
     expect(found.balance).toBeCloseTo((-62 / 3) * MM, 12);
   });
 
+  test('a part that no plate covers asks nothing of the standoffs, and still collides', () => {
+    const at = (openAbove: boolean): Arrangement => ({
+      name: 'a',
+      standoffs: corners,
+      items: [box('stack', 0), box('camera', 18 * MM, { height: 30 * MM, openAbove })],
+    });
+    expect(shortestStandoff(body, at(false), heights).tallest.name).toBe('camera');
+    expect(shortestStandoff(body, at(true), heights).tallest.name).toBe('stack');
+    expect(findCollisions(body, at(true))).toEqual(findCollisions(body, at(false)));
+    expect(() => shortestStandoff(body, { ...at(true), items: [box('p', 0, { openAbove: true })] }, heights)).toThrow(
+      InputError,
+    );
+  });
+
   test('a stack is the sum of its layers', () => {
     const stack = heightStack([
       { name: 'soft mounts', height: 3 * MM },

@@ -41,15 +41,19 @@ const sold = (needed: number) =>
  * @param heights - what hangs, rise on the mounts, the hit
  * @returns needed and sold length by stack and by sway, sway and dip, longest that clears sideways [m]
  * @validity as topPlateInHit; the lengths sold are common practice
- * @throws InputError when a number is out of range, there is no part, or the standoffs leave the top plate free to move
+ * @throws InputError when a number is out of range, there is no part under the top plate, or the standoffs leave the top plate free to move
  * @derivation heights on one line add; the least fixed point of L = h + w(L) among the lengths sold
  */
 export function shortestStandoff(body: FitBody, arrangement: Arrangement, heights: HeightCase): ShortestStandoff {
   const placed = place(body, arrangement);
-  const { items } = placed;
+  const covered = placed.items.filter(({ item }) => !item.openAbove);
   const { hit } = heights;
-  requireBetween(items.length, 1, 100, { parameter: 'items', quantity: 'number of parts', kind: 'count' });
-  const tallest = items.reduce((best, item) => (item.top > best.top ? item : best));
+  requireBetween(covered.length, 1, 100, {
+    parameter: 'items',
+    quantity: 'number of parts under the top plate',
+    kind: 'count',
+  });
+  const tallest = covered.reduce((best, item) => (item.top > best.top ? item : best));
   const needed = tallest.top + airOver(body, heights);
   const byStack = { needed, sold: sold(needed) };
   const base = { tallest: { name: tallest.item.name, top: tallest.top }, byStack };

@@ -32,9 +32,9 @@ export interface StandoffInHit {
 /** Largest need of any part: its top, and how far the plate comes down over its corners. */
 function needWithDip(items: readonly PlacedItem[], over: number, dipAt: (point: PlanPoint) => number) {
   let [need, dip] = [0, 0];
-  for (const { parts } of items)
+  for (const { item, parts } of items)
     for (const { role, box } of parts) {
-      if (role === 'wires') continue;
+      if (role === 'wires' || item.openAbove) continue;
       for (const x of [box.x0, box.x1])
         for (const y of [box.y0, box.y1]) {
           const down = Math.max(0, dipAt({ x, y }));

@@ -68,6 +68,8 @@ export interface FitItem {
   wires?: readonly WireRoom[];
   /** How far it is meant to stand past the edge of the plate: an antenna, a lens [m]. */
   overhang?: number;
+  /** No top plate over it, as over many a camera: then its height asks nothing of the standoffs. */
+  openAbove?: boolean;
   /** [kg] */
   mass: number;
 }

@@ -69,6 +69,7 @@ export function arrange(name: string, own: ArrangementValues, shared: FitValues)
         z: 0,
         tilt: own.tilt,
         lens: { reach: lensReach, diameter: LENS_SHARE * cameraSide },
+        openAbove: shared.cameraCover === 'open',
         mass: 0,
       },
       ...transmitter(own, shared),

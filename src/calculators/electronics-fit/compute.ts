@@ -11,7 +11,7 @@ import {
   type Role,
 } from '@frameworthy/shared/fit';
 import { MEASURED_OVER_LINEAR } from '@frameworthy/shared/impact';
-import { plateFootStiffness } from '@frameworthy/shared/standoff';
+import { CATALOGUE_LENGTHS, plateFootStiffness } from '@frameworthy/shared/standoff';
 import { metalOf, plateFootOf } from '../body-parts.ts';
 import { arrange } from './arrange.ts';
 import { valuesOf, type FitValues } from './inputs.ts';
@@ -124,15 +124,17 @@ function requirePossible(
       kind: 'length',
     });
   }
-  const { sold, needed } = standoff.bySway;
+  const { sold, needed } = standoff.byStack;
   if (sold === undefined) {
-    const onStack = (letter === 'A' ? aPlace : bPlace) === 'on' && standoff.tallest.name === 'transmitter';
+    const { name } = standoff.tallest;
+    const onStack = (letter === 'A' ? aPlace : bPlace) === 'on';
+    const field = name === 'camera' ? 'Tilt' : name === 'transmitter' && onStack ? 'Place' : 'Boards';
     throw new InputError({
-      parameter: standoff.tallest.name === 'camera' ? `${key}Tilt` : onStack ? `${key}Place` : `${key}Boards`,
-      quantity: `${letter}: height needed over the ${standoff.tallest.name}`,
+      parameter: `${key}${field}`,
+      quantity: `${letter}: height needed over the ${name}`,
       value: needed,
-      rule: 'is more than the longest standoff sold has, the hit included; take off at least',
-      limit: needed - 0.035,
+      rule: 'is more than the longest standoff sold has; take off at least',
+      limit: needed - CATALOGUE_LENGTHS.at(-1)!,
       kind: 'length',
     });
   }
@@ -191,7 +193,12 @@ function warningsOf({ letter, collisions, shortestStandoff: { inHit, longest, by
       code: `side-${letter.toLowerCase()}`,
       message: `${letter}: in the hit the ${inHit.side.to} reaches the ${inHit.side.of}${longest === undefined ? ', with any length sold' : ''}.`,
     });
-  if (inHit && bySway.sold !== undefined && inHit.sway > bySway.sold / 4)
+  if (bySway.sold === undefined)
+    found.push({
+      code: `none-${letter.toLowerCase()}`,
+      message: `${letter}: in this hit the body folds onto the electronics with any length sold. More standoffs, a stronger alloy or a softer nose helps, a longer standoff does not.`,
+    });
+  else if (inHit && inHit.sway > bySway.sold / 4)
     found.push({
       code: `folds-${letter.toLowerCase()}`,
       message: `${letter}: the top plate moves by more than a quarter of the standoff. The body folds over, and the figures say no more than that.`,

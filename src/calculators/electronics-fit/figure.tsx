@@ -128,7 +128,7 @@ function Plan({ one, values, show }: ViewProps) {
 function Side({ one, values, show }: ViewProps) {
   const { bodyLength, outerDiameter, hanging } = values;
   const { bySway, byStack } = one.shortestStandoff;
-  const top = bySway.sold ?? bySway.needed;
+  const top = bySway.sold ?? byStack.sold ?? byStack.needed;
   const half = bodyLength / 2;
   const xs = [...new Set(one.arrangement.standoffs.map(({ x }) => x))];
   return (

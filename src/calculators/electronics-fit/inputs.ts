@@ -212,6 +212,13 @@ export const inputs = {
   analogueHeight: length(PARTS, 'Analogue transmitter, height', [7, 2, 20, 0.5], 'Usual: 5 to 8 mm.'),
   cameraSide: length(PARTS, 'Camera, width and height', [14, 8, 30, 0.5], 'Usual: 14 or 19 mm.', { symbol: 'h_c' }),
   cameraLength: length(PARTS, 'Camera, length of its body', [14, 5, 40, 0.5], 'Without the lens.', { symbol: 'l_c' }),
+  cameraCover: {
+    label: 'Over the camera',
+    group: PARTS,
+    choices: { under: 'the top plate', open: 'nothing: it stands ahead of it' },
+    default: 'under',
+    help: 'A camera ahead of the top plate asks nothing of the standoffs.',
+  },
   lensReach: length(PARTS, 'Lens ahead of the body', [6, 0, 25, 0.5], 'Along the line of sight.', {
     parameters: ['lens'],
   }),

@@ -99,7 +99,8 @@ function outputsOf(letter: 'A' | 'B'): FitOutput[] {
       group,
       meaning: 'The next of the usual lengths at or above both.',
       value: (r) => of(r).shortestStandoff.bySway.sold ?? 0,
-      impossible: (r) => (of(r).shortestStandoff.bySway.sold === undefined ? 'longer than any sold' : undefined),
+      impossible: (r) =>
+        of(r).shortestStandoff.bySway.sold === undefined ? 'none: it folds with any length' : undefined,
     },
     {
       key: `${key}Moves`,

@@ -20,5 +20,9 @@ export function says(one: Filled, show: Show): string {
   const sold = standoff.bySway.sold;
   const governs =
     standoff.governs === 'sway' ? 'for the dip of the plate in the hit' : `for the ${standoff.tallest.name}`;
-  return `${first}; ${body}, and standoffs of ${sold === undefined ? 'more than is sold' : show(sold, 'length')} ${governs}.`;
+  const posts =
+    sold === undefined
+      ? 'folds onto the electronics in this hit, with any standoff sold'
+      : `needs standoffs of ${show(sold, 'length')} ${governs}`;
+  return `${first}; ${body}; it ${posts}.`;
 }
