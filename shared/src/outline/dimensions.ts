@@ -1,7 +1,7 @@
 import type { PlanPoint } from '../layout/motor-layout.ts';
-import { extentPoints, plateCorners } from './flat-shape.ts';
+import { plateCorners } from './flat-shape.ts';
 import type { FrameOutline } from './frame-outline.ts';
-import { overallSize } from './overall-size.ts';
+import { extentOf } from './overall-size.ts';
 import { requireOutline } from './require-outline.ts';
 import { sideShapes } from './side-shapes.ts';
 
@@ -103,9 +103,8 @@ export function planDimensions(outline: FrameOutline): OutlineDimension[] {
  * @derivation distances between points of the outline
  */
 export function sideDimensions(outline: FrameOutline): OutlineDimension[] {
-  const { bottom, top } = overallSize(outline);
+  const { left, bottom, top } = extentOf(sideShapes(outline));
   const standoff = [...outline.standoffs].sort((a, b) => b.at.y - a.at.y)[0];
-  const rear = Math.min(...sideShapes(outline).flatMap((shape) => extentPoints(shape).map(({ x }) => x)));
   return [
     ...(standoff
       ? [
@@ -116,6 +115,6 @@ export function sideDimensions(outline: FrameOutline): OutlineDimension[] {
           ),
         ]
       : []),
-    between('total height', { x: rear, y: bottom }, { x: rear, y: top }),
+    between('total height', { x: left, y: bottom }, { x: left, y: top }),
   ];
 }
