@@ -171,7 +171,7 @@ export const inputs = {
       rear: -53,
     }),
   ),
-  bodyLength: length(BODY, 'Length of the plate', [150, 40, 300, 1], 'Fore and aft.', {
+  bodyLength: length(BODY, 'Length of the plate', [150, 40, 300, 1], 'Outermost, fore and aft.', {
     frameField: 'body.length',
     symbol: 'L_b',
     parameters: ['plate'],
