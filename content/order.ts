@@ -20,6 +20,7 @@ export const chapters: readonly Chapter[] = [
     decides: 'How the arm meets the body, and how far the root must be thickened.',
     articles: [
       'what-reaches-an-arm',
+      'falling-flat',
       'tube-or-plate',
       'arm-joints',
       'holes-and-notches',

@@ -3,6 +3,7 @@ import { bonds } from './bonds.ts';
 import { drawings } from './drawings.ts';
 import { fasteners } from './fasteners.ts';
 import { fit } from './fit.ts';
+import { impact } from './impact.ts';
 import { joints } from './joints.ts';
 import { laminates } from './laminates.ts';
 import { mass } from './mass.ts';
@@ -28,6 +29,7 @@ export const sources = {
   ...rotor,
   ...fasteners,
   ...fit,
+  ...impact,
   ...trade,
   ...laminates,
   ...vibration,

@@ -170,7 +170,7 @@ export const cases: readonly PublishedCase[] = [
     tolerance: { relative: 2e-3 },
   }),
   row('thrust-couple-movement', 'beam', 'End of a cantilever moved by a couple', {
-    kind: 'published formula, our number',
+    kind: 'from memory',
     source: 'gere-2004-mechanics',
     where: 'Appendix G, Table G-1, case 6',
     given: 'M 0.2 N·m at the end, L 95 mm, EI 78.1079 N·m²',
@@ -181,7 +181,7 @@ export const cases: readonly PublishedCase[] = [
     because: 'closed form M L²/2EI, rounded',
   }),
   row('thrust-lean', 'beam', 'Slope at the end of a cantilever under a force', {
-    kind: 'published formula, our number',
+    kind: 'from memory',
     source: 'gere-2004-mechanics',
     where: 'Appendix G, Table G-1, case 4',
     given: '15 N at the end, L 95 mm, EI 78.1079 N·m²',

@@ -51,14 +51,6 @@ function blow(direction: StrikeDirection): LoadOutput[] {
       ...of(({ high }) => high),
     },
     {
-      key: `${direction}Time`,
-      label: 'Time to the peak',
-      symbol: 't',
-      quantity: 'time',
-      meaning: 'From touch to the largest force.',
-      ...of(({ timeToPeak }) => timeToPeak),
-    },
-    {
       key: `${direction}Moment`,
       label: 'Moment at the root',
       symbol: 'M',
