@@ -58,7 +58,7 @@ export function Figure({ values, result, show }: FigureProps<ArmValues, ArmResul
         description={`Tube ${show(D, 'length')} by ${show(wall, 'length')}. Strip ${show(rootWidth, 'length')} wide and ${show(h, 'length')} thick.`}
         bounds={{ left: 0, right: strip.x + rootWidth / 2, bottom: -high, top: high }}
         height={190}
-        margin={{ left: 40, right: 60, top: 30, bottom: 46 }}
+        margin={{ left: 40, right: 60, top: 30, bottom: 54 }}
         show={show}
       >
         <Hatch circle={{ ...tube, radius: D / 2 }} />
@@ -66,17 +66,17 @@ export function Figure({ values, result, show }: FigureProps<ArmValues, ArmResul
         <Hatch rect={stripOutline(values, strip)} />
         <CentreLine from={{ x: 0, y: 0 }} to={{ x: D, y: 0 }} tone="quiet" />
         <CentreLine from={{ x: tube.x, y: -D / 2 }} to={{ x: tube.x, y: D / 2 }} tone="quiet" />
-        <DimensionLine from={{ x: 0, y: -D / 2 }} to={{ x: D, y: -D / 2 }} offset={-14} label={show(D, 'length')} />
+        <DimensionLine from={{ x: 0, y: -D / 2 }} to={{ x: D, y: -D / 2 }} offset={-22} label={show(D, 'length')} />
         <DimensionLine
           from={{ x: strip.x - rootWidth / 2, y: -h / 2 }}
           to={{ x: strip.x + rootWidth / 2, y: -h / 2 }}
-          offset={-14}
+          offset={-22}
           label={show(rootWidth, 'length')}
         />
         <DimensionLine
           from={{ x: strip.x + rootWidth / 2, y: h / 2 }}
           to={{ x: strip.x + rootWidth / 2, y: -h / 2 }}
-          offset={12}
+          offset={22}
           label={show(h, 'length')}
         />
         <Label at={{ x: tube.x, y: D / 2 }} dy={12} text={`tube ${show(result.tube.mass, 'mass')}`} tone="accent" />
@@ -118,7 +118,7 @@ export function Figure({ values, result, show }: FigureProps<ArmValues, ArmResul
         <DimensionLine
           from={{ x: 0, y: -between - Math.max(rootWidth, end) / 2 }}
           to={{ x: L, y: -between - Math.max(rootWidth, end) / 2 }}
-          offset={-14}
+          offset={-22}
           label={show(L, 'length')}
         />
       </Drawing>
