@@ -175,3 +175,22 @@ test('refuses or stays finite whatever is put in', () => {
     }),
   );
 });
+
+test('neighbours may overlap until opposite propellers would meet, whatever the shape', () => {
+  fc.assert(
+    fc.property(layouts, within(1e-4, 0.2), (layout, beyond) => {
+      const { propellerDiameter, shape } = layout;
+      const stretch = shape === 'true-x' ? 1 : layout.stretch;
+      // Where the diagonal of the motor rectangle is one diameter.
+      const limit = propellerDiameter / Math.sqrt(1 + stretch ** 2) - propellerDiameter;
+      const touching = motorLayout({ ...layout, tipGap: limit + 1e-9 });
+      near(touching.wheelbase, propellerDiameter, 1e-7);
+      expect(touching.warnings.map(({ code }) => code)).toEqual(['propellers-overlap']);
+      expect(touching.overlap).toBeGreaterThan(0);
+      expect(touching.overlap).toBeLessThan(1);
+      expect(() => motorLayout({ ...layout, tipGap: limit - beyond * propellerDiameter })).toThrow(
+        expect.objectContaining({ parameter: 'tipGap' }) as Error,
+      );
+    }),
+  );
+});
