@@ -8,7 +8,7 @@ const EXIT = { length: 10 * MM, width: 8 * MM, height: 6 * MM };
 /** Plugs stand in the middle of a side [m]. */
 const PLUGS = 20 * MM;
 /** Barrel of a camera over its body. */
-const LENS_SHARE = 0.65;
+export const LENS_SHARE = 0.65;
 
 /** The transmitter, where there is one; on the stack it stands over nuts and screw ends. */
 function transmitter(own: ArrangementValues, shared: FitValues): FitItem[] {

@@ -1,13 +1,15 @@
 import { patternScrew, nutAcrossCorners, tiltedBox, USUAL_BOARD_HOLES } from '@frameworthy/shared/fit';
 import type { Slot, Step } from '~/island/declaration.ts';
+import { LENS_SHARE } from './arrange.ts';
 import type { FitResult } from './compute.ts';
 import type { FitValues } from './inputs.ts';
 
 const length = (value: number): Slot => ({ value, quantity: 'length' });
 const angle = (value: number): Slot => ({ value, quantity: 'angle' });
 
-const camera = ({ cameraLength, cameraSide, aTilt }: FitValues) =>
-  tiltedBox({ length: cameraLength, height: cameraSide, tilt: aTilt });
+const lensOf = ({ cameraSide, lensReach }: FitValues) => ({ reach: lensReach, diameter: LENS_SHARE * cameraSide });
+const camera = (values: FitValues) =>
+  tiltedBox({ length: values.cameraLength, height: values.cameraSide, tilt: values.aTilt, lens: lensOf(values) });
 const holeOf = ({ aPattern }: FitValues) => Math.max(...USUAL_BOARD_HOLES[aPattern]);
 
 export const steps: readonly Step<FitValues, FitResult>[] = [
@@ -40,6 +42,22 @@ export const steps: readonly Step<FitValues, FitResult>[] = [
       t: angle(v.aTilt),
       t2: angle(v.aTilt),
       result: length(camera(v).height),
+    }),
+  },
+  {
+    id: 'lens',
+    says: 'Top of its lens, which may stand higher.',
+    formula: "h_l = \\tfrac12 h_c' + \\left(\\tfrac12 l_c + r_l\\right)\\sin\\theta + \\tfrac12 d_l\\cos\\theta",
+    numbers:
+      'h_l = \\tfrac12\\cdot\\slot{h} + \\left(\\tfrac12\\cdot\\slot{l} + \\slot{r}\\right)\\cdot\\sin\\slot{t} + \\tfrac12\\cdot\\slot{d}\\cdot\\cos\\slot{t2} = \\slot{result}',
+    slots: (v) => ({
+      h: length(camera(v).height),
+      l: length(v.cameraLength),
+      r: length(v.lensReach),
+      d: length(lensOf(v).diameter),
+      t: angle(v.aTilt),
+      t2: angle(v.aTilt),
+      result: length(camera(v).lens!.top),
     }),
   },
   {
