@@ -64,7 +64,7 @@ export function ownWallInputs(shown: Shown) {
       symbol: 'E_x',
       default: start.modulusX,
       parameters: ['youngsModulus'],
-      help: 'The stack-of-plies calculator gives all four constants of a layup.',
+      help: 'Stack of plies gives all four constants.',
     }),
     modulusY: own({
       ...modulus,
@@ -79,7 +79,7 @@ export function ownWallInputs(shown: Shown) {
       symbol: 'G_{xy}',
       default: start.shearModulus,
       parameters: ['holeFactor'],
-      help: 'In the plane of the wall: 4 to 6 GPa for 0/90 plies, 10 to 20 with ±45° plies.',
+      help: '4 to 6 GPa for 0/90 plies, 10 to 20 with ±45°.',
     }),
     poissonRatio: own({
       quantity: 'ratio',
@@ -96,14 +96,14 @@ export function ownWallInputs(shown: Shown) {
       label: 'Bending strength along the arm',
       symbol: '\\sigma_0',
       default: start.bendingStrength,
-      help: 'Without a hole: the lower of tension and compression.',
+      help: 'The lower of tension and compression.',
     }),
     shearStrength: own({
       ...strength,
       label: 'Shear strength',
       symbol: '\\tau_0',
       default: start.shearStrength,
-      help: 'In the plane of the wall: 40 to 90 MPa without ±45° plies.',
+      help: '40 to 90 MPa without ±45° plies.',
     }),
   };
 }
@@ -114,7 +114,7 @@ export const notchLengths = {
     quantity: 'length',
     label: 'Length of the point criterion',
     symbol: 'd_0',
-    help: 'A test of your laminate with a hole gives it. 0.5 to 0.8 mm fit the one series we have; 1.0 mm is the usual guess.',
+    help: '0.5 to 0.8 mm fit the one test series we have; 1.0 mm is the usual guess.',
     group: 'Material',
     default: 0.8e-3,
     min: 0.1e-3,
@@ -125,7 +125,7 @@ export const notchLengths = {
     quantity: 'length',
     label: 'Length of the mean criterion',
     symbol: 'a_0',
-    help: 'As above: 1.5 to 2.1 mm fit that series, 3.8 mm is the usual guess.',
+    help: '1.5 to 2.1 mm fit that series, 3.8 mm is the usual guess.',
     group: 'Material',
     default: 1.8e-3,
     min: 0.2e-3,

@@ -11,8 +11,6 @@ export interface HoleResult {
   holeFactor: number;
   /** At the hole, under the reader's force [N·m]. */
   moment: number;
-  /** Outer fibre of the section without the hole, under the reader's force [Pa]. */
-  stress: number;
 }
 
 export function compute(values: HoleValues): HoleResult {
@@ -35,14 +33,12 @@ export function compute(values: HoleValues): HoleResult {
     shearStrength: wall.shearStrength,
     shearPerForce: tubular ? tubePeakShearStress(tube, 1) : 1.5 / drilled.gross.area,
   });
-  const moment = values.tipForce * forces.lever;
   return {
     drilled,
     forces,
     wall,
     holeFactor: material.holeFactor,
-    moment,
-    stress: (moment * drilled.gross.extremeFibre) / drilled.gross.secondMomentOfArea,
+    moment: values.tipForce * forces.lever,
   };
 }
 

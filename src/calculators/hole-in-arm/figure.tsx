@@ -65,28 +65,22 @@ export function HoleInArmFigure({ values, result, show }: FigureProps<HoleValues
         description={`Hole of ${show(d, 'length')}, ${show(x, 'length')} from the outer screw, ${PLACE_WORDS[result.drilled.place]}. The moment there is ${show(result.moment, 'moment')}; the section keeps ${kept} of its strength.`}
         bounds={{ left: 0, right: L, bottom: foot, top: deep / 2 }}
         height={270}
-        margin={{ left: 40, right: 50, top: 84, bottom: 30 }}
+        margin={{ left: 40, right: 50, top: 92, bottom: 30 }}
         show={show}
       >
         <Outline rect={{ x: 0, y: -deep / 2, width: L, height: deep }} fill="shade" />
         <CentreLine from={{ x: 0, y: 0 }} to={{ x: L, y: 0 }} />
         {along ? (
-          <>
+          [x - d / 2, x + d / 2].map((at) => (
             <HiddenLine
+              key={at}
               points={[
-                { x: x - d / 2, y: -deep / 2 },
-                { x: x - d / 2, y: deep / 2 },
+                { x: at, y: -deep / 2 },
+                { x: at, y: deep / 2 },
               ]}
               open
             />
-            <HiddenLine
-              points={[
-                { x: x + d / 2, y: -deep / 2 },
-                { x: x + d / 2, y: deep / 2 },
-              ]}
-              open
-            />
-          </>
+          ))
         ) : (
           <Outline circle={{ x, y: offset, radius: d / 2 }} fill="paper" />
         )}
@@ -99,23 +93,16 @@ export function HoleInArmFigure({ values, result, show }: FigureProps<HoleValues
           line="thin"
           fill="hatch"
         />
-        <Outline
-          points={[
-            { x, y: foot },
-            { x, y: -deep / 2 },
-          ]}
-          open
-          line="centre"
-        />
+        <CentreLine from={{ x, y: foot }} to={{ x, y: -deep / 2 }} />
         <Label at={{ x, y: at(x) }} dx={8} dy={12} align="start" text={show(result.moment, 'moment')} />
         <ForceArrow
           at={{ x: L, y: deep / 2 }}
           direction={{ x: 0, y: 1 }}
-          length={34}
+          length={28}
           label={show(values.tipForce, 'force')}
         />
-        <DimensionLine from={{ x: 0, y: deep / 2 }} to={{ x, y: deep / 2 }} offset={18} label={show(x, 'length')} />
-        <DimensionLine from={{ x: 0, y: deep / 2 }} to={{ x: L, y: deep / 2 }} offset={48} label={show(L, 'length')} />
+        <DimensionLine from={{ x: 0, y: deep / 2 }} to={{ x, y: deep / 2 }} offset={22} label={show(x, 'length')} />
+        <DimensionLine from={{ x: 0, y: deep / 2 }} to={{ x: L, y: deep / 2 }} offset={64} label={show(L, 'length')} />
       </Drawing>
       <Drawing
         title="Section through the hole, load upright"

@@ -19,12 +19,12 @@ export default defineCalculator({
       ? [
           {
             code: 'shear-at-hole',
-            message: 'So near to the motor the shear beside the hole decides at its place, and no longer the bending.',
+            message: 'Here the shear beside the hole decides, and no longer the bending.',
           },
         ]
       : []),
   ],
-  says: ({ drilled, forces }, values, show) =>
+  says: ({ drilled, forces }, _, show) =>
     `The hole is ${PLACE_WORDS[drilled.place]} and leaves ${show(drilled.notchedShare, 'percent', 2)} of the section’s bending strength; the elastic peak alone would leave ${show(drilled.elasticShare, 'percent', 2)}. ${
       forces.holeForce < forces.rootForce
         ? `The arm now breaks at the hole, at ${show(forces.holeForce, 'force')} instead of ${show(forces.rootForce, 'force')} at the root.`
@@ -34,13 +34,13 @@ export default defineCalculator({
   plots,
   Figure: HoleInArmFigure,
   figureCaption:
-    'To scale, in the plane of the load; below the arm its moment. Hidden lines: a hole that cuts the stressed faces. Circle: a hole at the neutral axis.',
+    'To scale, in the plane of the load, with the moment below. Dashed: a hole that cuts the stressed faces.',
   assumptions: [
-    'Static force at the motor, one section along the arm, one hole. The root is taken whole: its screw holes are a question of their own.',
-    'Tube chart and laminate factor are multiplied, which is an approximation. At the faces of a strip the factor of plain tension is used, which is too high.',
+    'Static force, one section, one hole. The root is taken whole: its screw holes are a question of their own.',
+    'Tube chart times laminate factor is an approximation. At the faces of a strip the factor of plain tension is used, which is high.',
     'The lengths d₀ and a₀ belong to one laminate and are carried over. Expect a fifth either way.',
-    'A clean hole. Splinters at the exit or a chewed edge cost more than any of this.',
-    'Strengths are typical values with a wide spread; results are estimates.',
+    'A clean hole: splinters at the exit cost more than any of this.',
+    'Results are estimates.',
   ],
   sources: [
     'pilkey-2008-peterson',

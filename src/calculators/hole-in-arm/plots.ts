@@ -3,7 +3,7 @@ import type { HoleResult } from './compute.ts';
 import type { HoleValues } from './inputs.ts';
 
 /** Widest hole drawn: past most of the section there is nothing to see. */
-const WIDEST_SHARE = 0.6;
+const WIDEST_SHARE = 0.45;
 
 /** The same hole turned by a right angle, where that is possible. */
 function turned(values: HoleValues, compute: (values: HoleValues) => HoleResult): number {
@@ -30,8 +30,7 @@ export const plots: readonly Plot<HoleValues, HoleResult>[] = [
   {
     id: 'kept-over-hole',
     title: 'Strength kept against the size of the hole',
-    caption:
-      'The elastic peak does not know how large a hole is. Carbon does. Grey: the same hole drilled the other way, by a right angle.',
+    caption: 'The elastic peak hardly knows how large a hole is. Carbon does. Grey: the hole turned by a right angle.',
     x: { label: 'Hole', quantity: 'length' },
     y: { label: 'Strength kept at the hole', quantity: 'percent' },
     data: (values, _result, compute) => overDiameter(values, compute),
@@ -39,7 +38,7 @@ export const plots: readonly Plot<HoleValues, HoleResult>[] = [
   {
     id: 'force-over-station',
     title: 'Largest force against the place along the arm',
-    caption: 'Where the curve of the drilled section crosses the root’s line, the hole no longer decides.',
+    caption: 'Where the drilled section crosses the root’s line, the hole no longer decides.',
     x: { label: 'Outer screw to hole', quantity: 'length' },
     y: { label: 'Force at the motor', quantity: 'force' },
     data: (values, { forces }, compute) => ({

@@ -20,18 +20,6 @@ export const steps: readonly Step<HoleValues, HoleResult>[] = [
     }),
   },
   {
-    id: 'stress',
-    says: 'Outer-fibre stress of the undrilled section there',
-    formula: '\\sigma = \\frac{M\\,c}{I}',
-    numbers: '\\sigma = \\frac{\\slot{moment}\\cdot\\slot{c}}{\\slot{i}} = \\slot{stress}',
-    slots: (_, { moment, stress, drilled }) => ({
-      moment: { value: moment, quantity: 'moment' },
-      c: length(drilled.gross.extremeFibre),
-      i: { value: drilled.gross.secondMomentOfArea, quantity: 'secondMomentOfArea' },
-      stress: { value: stress, quantity: 'stress' },
-    }),
-  },
-  {
     id: 'factor',
     says: 'Elastic factor of a small hole in a wide sheet of this laminate',
     formula: 'K = 1 + \\sqrt{2\\Bigl(\\sqrt{E_x/E_y}-\\nu_{xy}\\Bigr)+E_x/G_{xy}}',

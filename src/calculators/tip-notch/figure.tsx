@@ -79,16 +79,14 @@ export function TipNotchFigure({ values, result, show }: FigureProps<NotchValues
             tone="accent"
           />
         ))}
-        {mountGrip > 0 && (
-          <HiddenLine
-            points={[
-              { x: -mountGrip, y: -half },
-              { x: -mountGrip, y: half },
-            ]}
-            open
-          />
-        )}
-        {mountGrip > 0 && <Label at={{ x: -mountGrip, y: -half }} dy={-10} text="mount to here" tone="quiet" />}
+        <HiddenLine
+          points={[
+            { x: -mountGrip, y: -half },
+            { x: -mountGrip, y: half },
+          ]}
+          open
+        />
+        <Label at={{ x: -mountGrip, y: -half }} dy={-10} text="mount to here" tone="quiet" />
         <CentreLine from={{ x: 0, y: -half }} to={{ x: 0, y: half }} />
         {slotReach > 0 && (
           <DimensionLine

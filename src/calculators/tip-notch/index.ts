@@ -19,7 +19,7 @@ export default defineCalculator({
           {
             code: 'open-in-torsion',
             message:
-              'The slot runs out past the mount. There the tube is open and soft in twist, and its corners crack: let the mount grip past the slot, or bind the tube there with tow.',
+              'Past the mount the tube is open and soft in twist, and its corners crack. Let the mount grip past the slot, or bind it with tow.',
           },
         ]
       : [],
@@ -33,13 +33,13 @@ export default defineCalculator({
   plots,
   Figure: TipNotchFigure,
   figureCaption:
-    'To scale, arm to the left, motor axis dash-dotted. Below: a flat obstacle touching the end of the tube, and the section through the slot.',
+    'To scale, motor axis dash-dotted. Below: a flat obstacle touching the tube’s end, and the open section.',
   assumptions: [
-    'Static forces at the motor, root undrilled. The slot’s round end is taken as a round hole, which is on the safe side; its lips do not buckle.',
-    'Torsion of thin walls. Free to warp is the worst that an open length can be; one end held is an estimate on the low side, because the whole tube behind it gives a little too.',
-    'The mount grips all round. A mount that only sits on top closes nothing.',
+    'Static forces, root undrilled. The slot’s round end counts as a round hole, on the safe side; its lips do not buckle.',
+    'Thin walls. Twist with one end held is a low estimate: the whole tube behind gives a little too.',
+    'The mount grips all round; one that sits on top closes nothing.',
     'Wires are pulled to the inner end of the slot; the obstacle is flat.',
-    'Strengths are typical values with a wide spread; results are estimates.',
+    'Results are estimates.',
   ],
   sources: [
     'young-2002-roark',

@@ -7,7 +7,7 @@ export const plots: readonly Plot<NotchValues, NotchResult>[] = [
     id: 'twist-over-reach',
     title: 'Stiffness in twist against the reach of the slot',
     caption:
-      'Of the open length over the same length of whole tube. A real slot lies between the curves: near the upper one while it is short.',
+      'Open over whole tube, past the mount. A real slot lies between the curves, near the upper one while it is short.',
     x: { label: 'Slot inwards of the motor axis', quantity: 'length' },
     y: { label: 'Stiffness in twist kept', quantity: 'percent' },
     data: (values, _result, compute) =>
@@ -17,22 +17,9 @@ export const plots: readonly Plot<NotchValues, NotchResult>[] = [
       ]),
   },
   {
-    id: 'use-over-reach',
-    title: 'Bending at the slot against its reach',
-    caption: 'The moment starts from nothing at the motor, but for the reaction torque, which is there from the start.',
-    x: { label: 'Slot inwards of the motor axis', quantity: 'length' },
-    y: { label: 'Strength of the open section used', quantity: 'percent' },
-    data: (values, _result, compute) =>
-      sweep(values, compute, { input: 'slotReach', from: 0, to: Math.max(0.04, 1.1 * values.slotReach) }, [
-        { label: 'sideways', of: ({ slot }) => slot.use.horizontal, role: 'main' },
-        { label: 'up or down', of: ({ slot }) => slot.use.vertical, role: 'second' },
-      ]),
-  },
-  {
     id: 'stand-over-angle',
     title: 'Tube needed past the wires against the angle of the scrape',
-    caption:
-      'Wires that stand out need a long tube against a shallow scrape. Wires that lie inside need only the wear.',
+    caption: 'Wires that lie inside the tube need only the wear.',
     x: { label: 'Scrape', quantity: 'angle' },
     y: { label: 'Tube past the wires', quantity: 'length' },
     data: (values, _result, compute) =>

@@ -44,17 +44,6 @@ export const steps: readonly Step<NotchValues, NotchResult>[] = [
     }),
   },
   {
-    id: 'closed',
-    says: 'Torsion constant of the whole tube',
-    formula: 'J_0 = \\tfrac{\\pi}{2}(r_o^4-r_i^4)',
-    numbers: 'J_0 = \\tfrac{\\pi}{2}\\bigl((\\slot{ro})^4-(\\slot{ri})^4\\bigr) = \\slot{j}',
-    slots: (v, { whole }) => ({
-      ro: length(v.outerDiameter / 2),
-      ri: length(v.outerDiameter / 2 - v.wall),
-      j: inertia(whole.torsionConstant),
-    }),
-  },
-  {
     id: 'open',
     says: 'Torsion constant of the slotted one: the wall is a strip now, rolled up',
     formula: 'J = \\tfrac13\\,s_w\\,t^3',
