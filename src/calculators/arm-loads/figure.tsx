@@ -60,7 +60,7 @@ function Plan({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
       <DimensionLine
         from={{ x: 0, y: 0 }}
         to={{ x: motor.x, y: -motor.y }}
-        offset={-16}
+        offset={-30}
         label={show(reach, 'length')}
       />
       <Label at={{ x: motor.x, y: 0 }} dx={22} dy={10} text="nose" tone="quiet" />
@@ -86,7 +86,7 @@ function Side({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
       description={`Up or down ${show(strikes.vertical.peakForce, 'force')} at ${show(L, 'length')} from the outer screw. The other two blows land ${show(hitHeight, 'length')} above the arm's axis.`}
       bounds={bounds}
       height={230}
-      margin={{ left: 20, right: 96, top: 20, bottom: 104 }}
+      margin={{ left: 20, right: 96, top: 92, bottom: 44 }}
       show={show}
     >
       <Outline rect={{ x: -0.02, y: -half, width: 0.02, height: 2 * half }} fill="hatch" />
@@ -98,8 +98,8 @@ function Side({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
       <CentreLine from={{ x: -0.02, y: 0 }} to={{ x: L + BELL_RADIUS, y: 0 }} />
       <CentreLine from={{ x: L, y: -half }} to={{ x: L, y: bell }} />
       <ForceArrow
-        at={{ x: L, y: -half }}
-        direction={{ x: 0, y: 1 }}
+        at={{ x: L, y: Math.max(bell, half) }}
+        direction={{ x: 0, y: -1 }}
         length={Math.min(64, arrow(strikes.vertical.peakForce))}
         label={show(strikes.vertical.peakForce, 'force')}
         pushes
@@ -111,7 +111,7 @@ function Side({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
         label={show(strikes.along.peakForce, 'force')}
         pushes
       />
-      <DimensionLine from={{ x: 0, y: -half }} to={{ x: L, y: -half }} offset={-92} label={show(L, 'length')} />
+      <DimensionLine from={{ x: 0, y: -half }} to={{ x: L, y: -half }} offset={-20} label={show(L, 'length')} />
       {hitHeight !== 0 && (
         <DimensionLine
           from={{ x: L - BELL_RADIUS, y: Math.min(0, hitHeight) }}

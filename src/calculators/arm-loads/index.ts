@@ -24,12 +24,12 @@ export default defineCalculator({
   figureCaption:
     'To scale. Arrows grow with the square root of the force, lower end of the band. The quartered circle is the centre of mass.',
   assumptions: [
-    'Crash loads are good for comparing two designs and for orders of magnitude. They are no promise that an arm survives.',
-    'The craft is free in the air, rigid but for the struck arm, and everything is linear until it breaks. Measured peaks of small frames lie about 1.5 times above that: the band.',
-    'Two stiffnesses you hardly know, of the obstacle and of the root. Change them and look whether the ranking of your designs changes.',
-    'The motor’s own mass is counted behind the arm, though the obstacle stops it. On concrete that is within some 15 %; on grass the arm’s force comes out up to half too high.',
-    'Bare arm of one section: no sleeve, no holes, no notch. Along the arm the give of the screws is left out.',
-    'Body and pack are even boxes, arms rods, motors cylinders, where the craft is worked out from its parts.',
+    'For comparing two designs and for orders of magnitude. No promise that an arm survives.',
+    'The craft is free in the air and rigid but for the struck arm; all is linear until it breaks. Measured peaks of small frames lie about 1.5 times above that: the band.',
+    'Nobody knows the stiffness of obstacle and root well. Change them and see whether the ranking of your designs holds.',
+    'The motor’s own mass is counted behind the arm, though the obstacle stops it: within 15 % on concrete, up to half too much force on grass.',
+    'Bare arm of one section: no sleeve, holes or notch. Along the arm the give of the screws is left out.',
+    'By parts: body and pack are even boxes, arms rods, motors cylinders.',
   ],
   sources: [
     'hibbeler-mechanics',

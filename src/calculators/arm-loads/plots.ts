@@ -1,4 +1,4 @@
-import { movingMassImpact, OBSTACLES, springsInSeries } from '@frameworthy/shared/impact';
+import { movingMassImpact, OBSTACLES, springsInSeries, type StrikeDirection } from '@frameworthy/shared/impact';
 import type { InertiaTensor, MassProperties } from '@frameworthy/shared/mass';
 import type { Plot, Series } from '~/island/declaration.ts';
 import { DIRECTIONS, strikesOn, WORDS, type LoadResult } from './compute.ts';
@@ -17,15 +17,18 @@ const withInertia = (craft: MassProperties, share: number): MassProperties => ({
   ) as unknown as InertiaTensor,
 });
 
-const curves = (forces: (direction: (typeof DIRECTIONS)[number]) => readonly number[]): Series[] =>
-  DIRECTIONS.map((direction) => ({ label: WORDS[direction], role: ROLES[direction], y: forces(direction) }));
+const curves = (
+  directions: readonly StrikeDirection[],
+  forces: (direction: StrikeDirection) => readonly number[],
+): Series[] =>
+  directions.map((direction) => ({ label: WORDS[direction], role: ROLES[direction], y: forces(direction) }));
 
 export const plots: readonly Plot<LoadValues, LoadResult>[] = [
   {
     id: 'force-over-inertia',
     title: 'Peak force against moment of inertia, the same mass',
     caption:
-      'Roll and pitch change in step with yaw. A craft with its mass in the middle gives way by turning and is hit less hard; along the arm there is nothing to turn.',
+      'Roll and pitch change in step with yaw. A craft with its mass in the middle turns away and is hit less hard. Along the arm nothing turns, and the force stays.',
     x: { label: 'Inertia in yaw', quantity: 'momentOfInertia' },
     y: { label: 'Peak force', quantity: 'force' },
     data: (values, { craft, arm }) => {
@@ -34,22 +37,21 @@ export const plots: readonly Plot<LoadValues, LoadResult>[] = [
       return {
         x: shares.map((share) => share * craft.inertia.zz),
         marker: craft.inertia.zz,
-        series: curves((direction) => struck.map((strikes) => strikes[direction].peakForce)),
+        series: curves(['sideways', 'vertical'], (direction) => struck.map((strikes) => strikes[direction].peakForce)),
       };
     },
   },
   {
     id: 'force-over-contact',
     title: 'Peak force against the obstacle',
-    caption:
-      'Soft things stretch the hit. Against hard ones the arm itself is the spring, and the bending curves level off.',
+    caption: 'Soft things stretch the hit. Against hard ones the arm itself is the spring, and bending levels off.',
     x: { label: 'Stiffness of the contact', quantity: 'stiffness' },
     y: { label: 'Peak force', quantity: 'force' },
     data: ({ speed }, { strikes, contact }) => {
       const even = Array.from({ length: POINTS }, (_, i) => 2e3 * 75 ** (i / (POINTS - 1)));
       const x = contact > 2e3 && contact < 150e3 ? [...new Set([...even, contact])].sort((a, b) => a - b) : even;
       // Only one spring of the row changes: mass and arm stay what they are.
-      const force = (direction: (typeof DIRECTIONS)[number]) => (spring: number) => {
+      const force = (direction: StrikeDirection) => (spring: number) => {
         const { effectiveMass, armStiffness } = strikes[direction];
         return movingMassImpact({ mass: effectiveMass, speed, stiffness: springsInSeries([armStiffness, spring]) })
           .peakForce;
@@ -57,7 +59,7 @@ export const plots: readonly Plot<LoadValues, LoadResult>[] = [
       return {
         x,
         ...(contact <= 150e3 ? { marker: contact } : {}),
-        series: curves((direction) => x.map(force(direction))),
+        series: curves(DIRECTIONS, (direction) => x.map(force(direction))),
         stations: [
           { x: OBSTACLES.grass.stiffness, label: 'grass' },
           { x: OBSTACLES.branch.stiffness, label: 'branch' },
