@@ -4,6 +4,7 @@ import { asText } from './as-text.ts';
 import { DataTable } from './DataTable.tsx';
 import type { AnyCalculator, Show } from './declaration.ts';
 import { Fields } from './Fields.tsx';
+import { FrameLine, isFrames } from './FrameLine.tsx';
 import { Glance } from './Glance.tsx';
 import { writeLink } from './link.ts';
 import { Plot } from './Plot.tsx';
@@ -13,6 +14,7 @@ import { useCalculator } from './state.ts';
 import { Toolbar } from './Toolbar.tsx';
 import { useUnits } from './unit-choice.ts';
 import { UnitsPanel } from './UnitsPanel.tsx';
+import { useFrame } from './use-frame.ts';
 import { useLink } from './use-link.ts';
 import type { ValueSet } from './values.ts';
 
@@ -35,6 +37,9 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
   const showPadded = useMemo(() => showPaddedIn(units), [units]);
   const state = useCalculator(calculator, overrides, units, show);
   const notices = useLink(calculator, state, others);
+  const frame = useFrame(calculator, state);
+  const framed =
+    frame && new Set(Object.keys(frame.values).filter((key) => isFrames(state.values[key], frame.values[key])));
   const { good, stale, values } = state;
   const maps = calculator.maps ?? [];
   useEffect(() => {
@@ -59,12 +64,15 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
 
   return (
     <div class={stale ? 'calc stale' : 'calc'} onKeyDown={undoByKey}>
-      <div class="notices" role="status">
-        {notices.map((notice) => (
-          <p key={notice}>{notice}</p>
-        ))}
+      <div class="notices">
+        <div role="status">
+          {notices.map((notice) => (
+            <p key={notice}>{notice}</p>
+          ))}
+        </div>
+        {frame && <FrameLine {...{ calculator, state, show }} view={frame} />}
       </div>
-      <Fields id={calculator.id} title={calculator.title} state={state} units={units} show={show} />
+      <Fields id={calculator.id} title={calculator.title} state={state} units={units} show={show} framed={framed} />
       {good && <Glance calculator={calculator} {...good} show={showPadded} />}
       <div class="answer">
         {stale && (

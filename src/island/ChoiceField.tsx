@@ -6,14 +6,19 @@ interface Props {
   name: string;
   input: ChoiceInput;
   state: CalculatorState;
+  /** Its value is that of the reader's frame. */
+  framed?: boolean;
 }
 
 /** One row with a choice of a few named things. */
-export function ChoiceField({ id, name, input, state }: Props) {
+export function ChoiceField({ id, name, input, state, framed }: Props) {
   const problem = state.problems[name];
   return (
     <div class={problem ? 'field choice wrong' : 'field choice'}>
-      <label for={id}>{input.label}</label>
+      <label for={id}>
+        {input.label}
+        {framed && <span class="framed">frame</span>}
+      </label>
       <select
         id={id}
         autocomplete="off"

@@ -12,6 +12,8 @@ interface Props {
   state: CalculatorState;
   units: UnitChoice;
   show: Show;
+  /** Inputs whose value is that of the reader's frame. */
+  framed?: ReadonlySet<string>;
 }
 
 /** Inputs that follow each other under one heading. */
@@ -26,7 +28,7 @@ function groups(inputs: readonly [string, Input][]): { name: string | undefined;
 }
 
 /** All inputs of a calculator, as a ruled table. */
-export function Fields({ id, title, state, units, show }: Props) {
+export function Fields({ id, title, state, units, show, framed }: Props) {
   return (
     <form class="fields" aria-label={`Your values: ${title}`} onSubmit={(event) => event.preventDefault()}>
       {groups(state.inputs).map((group, i) => (
@@ -35,9 +37,14 @@ export function Fields({ id, title, state, units, show }: Props) {
           {group.inputs.map(([name, input]) => {
             const field = `${id}-${name}`;
             return isQuantity(input) ? (
-              <QuantityField key={name} id={field} {...{ name, input, state, units, show }} />
+              <QuantityField
+                key={name}
+                id={field}
+                {...{ name, input, state, units, show }}
+                framed={framed?.has(name)}
+              />
             ) : (
-              <ChoiceField key={name} id={field} {...{ name, input, state }} />
+              <ChoiceField key={name} id={field} {...{ name, input, state }} framed={framed?.has(name)} />
             );
           })}
         </fieldset>

@@ -10,6 +10,8 @@ interface Props {
   name: string;
   input: QuantityInput;
   state: CalculatorState;
+  /** Its value is that of the reader's frame. */
+  framed?: boolean;
   units: UnitChoice;
   show: Show;
 }
@@ -17,7 +19,7 @@ interface Props {
 const PAGE = 10;
 
 /** One row: name, typed value with its unit, slider, help, and what is wrong with it. */
-export function QuantityField({ id, name, input, state, units, show }: Props) {
+export function QuantityField({ id, name, input, state, units, show, framed }: Props) {
   const [open, setOpen] = useState(false);
   const unit = unitFor(input.quantity, units);
   const value = state.values[name] as number;
@@ -37,6 +39,7 @@ export function QuantityField({ id, name, input, state, units, show }: Props) {
         {input.label}
         {unit.symbol && <span class="visually-hidden">{`, in ${unit.symbol}`}</span>}
         {input.symbol && <MathSymbol tex={input.symbol} />}
+        {framed && <span class="framed">frame</span>}
       </label>
       <span class="entry">
         <input

@@ -29,8 +29,10 @@ export function useLink(
         const stray = others && strayLink(others);
         return setProblems(stray ? [stray] : []);
       }
-      const read = readLink(calculator, link.parts, state.start);
-      state.load(read.values);
+      // A frame in the link fills the calculator by itself: see use-frame.
+      const parts = link.parts.filter((part) => !part.startsWith('frame='));
+      const read = readLink(calculator, parts, state.start);
+      if (parts.length > 0) state.load(read.values);
       setProblems(read.problems.map((problem) => `Skipped from the link: ${problem}`));
       document.getElementById(calculator.id)?.scrollIntoView();
     };

@@ -4,7 +4,7 @@ import type { AstroIntegration } from 'astro';
 import { bundleFor, entryFor, scriptNeeds } from './bundle.ts';
 import { filesBelow, removeUnusedScripts } from './files.ts';
 import { trimFormulaFonts } from './formula-fonts.ts';
-import { relativeCss, relativeHtml } from './relative.ts';
+import { relativeAddress, relativeCss, relativeHtml } from './relative.ts';
 
 /**
  * Makes one build work over http, under any sub-path, and opened from a folder. Browsers load neither module scripts nor
@@ -26,15 +26,21 @@ export function openFromDisk(): AstroIntegration {
           (await filesBelow(dist, '.html')).map(async (file) => ({ file, html: await readFile(dist + file, 'utf8') })),
         );
         const scripts = new Map<string, Promise<string>>();
+        // Fetched by a guide's script where the reader has a frame: too large to come with every page.
+        const fill = await bundleFor("import './src/frame/fill.ts';", root, dist);
         for (const page of pages) {
           const entry = entryFor(scriptNeeds(page.file, page.html));
           if (!scripts.has(entry)) scripts.set(entry, bundleFor(entry, root, dist));
           const script = `<script defer src="/${await scripts.get(entry)}"></script></head>`;
-          const html = relativeHtml(page.html.replace('</head>', script), page.file);
+          const filled = page.html.replace(
+            '<html ',
+            `<html data-frame-fill="${relativeAddress(`/${fill}`, page.file)}" `,
+          );
+          const html = relativeHtml(filled.replace('</head>', script), page.file);
           await writeFile(dist + page.file, html);
         }
         // Astro emits its renderer's browser half, which no page loads.
-        await removeUnusedScripts(dist, new Set(await Promise.all(scripts.values())));
+        await removeUnusedScripts(dist, new Set([fill, ...(await Promise.all(scripts.values()))]));
         await trimFormulaFonts(
           dist,
           pages.map(({ html }) => html),

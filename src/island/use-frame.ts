@@ -1,0 +1,62 @@
+import { useEffect, useState } from 'preact/hooks';
+import type { AnyCalculator, Input } from './declaration.ts';
+import { loadFrame, type FrameFill } from './frame-fill.ts';
+import { splitLink } from './link.ts';
+import type { CalculatorState } from './state.ts';
+import { isQuantity, type ValueSet } from './values.ts';
+
+/** What the current frame says of a calculator's fields. */
+export interface FrameView {
+  title: string;
+  /** By input, what the frame has and this calculator can take. */
+  values: ValueSet;
+  /** Labels of fields whose value in the frame lies outside what this calculator takes. */
+  outside: readonly string[];
+  fill: FrameFill;
+}
+
+const fits = (input: Input, value: number | string): boolean =>
+  isQuantity(input)
+    ? typeof value === 'number' && value >= input.min - 1e-12 && value <= input.max + 1e-12
+    : Object.hasOwn(input.choices, value);
+
+function viewOf(calculator: AnyCalculator, fill: FrameFill): FrameView | undefined {
+  const title = fill.title();
+  if (title === undefined) return undefined;
+  const values: Record<string, number | string> = {};
+  const outside: string[] = [];
+  for (const [key, input] of Object.entries(calculator.inputs as Record<string, Input>)) {
+    const value = input.frameField === undefined ? undefined : fill.value(input.frameField);
+    if (value === undefined) continue;
+    if (fits(input, value)) values[key] = value;
+    else outside.push(input.label);
+  }
+  return Object.keys(values).length > 0 ? { title, values, outside, fill } : undefined;
+}
+
+/** Fills a calculator from the reader's frame when the page opens, unless its link brings values of its own. */
+export function useFrame(calculator: AnyCalculator, state: CalculatorState): FrameView | undefined {
+  const [view, setView] = useState<FrameView>();
+  useEffect(() => {
+    let stop: (() => void) | undefined;
+    let gone = false;
+    void loadFrame().then((fill) => {
+      if (!fill || gone) return;
+      const read = () => {
+        const next = viewOf(calculator, fill);
+        setView(next);
+        return next;
+      };
+      const first = read();
+      stop = fill.subscribe(() => void read());
+      const link = splitLink(location.hash);
+      const linked = link?.id === calculator.id && link.parts.some((part) => !part.startsWith('frame='));
+      if (first && !linked) state.load({ ...state.start, ...first.values });
+    });
+    return () => {
+      gone = true;
+      stop?.();
+    };
+  }, []);
+  return view;
+}
