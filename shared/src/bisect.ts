@@ -13,7 +13,7 @@ export function bisect(f: (x: number) => number, from: number, to: number): numb
 
 /**
  * The same in fewer steps for a smooth `f` that costs much: Ridders' rule, which keeps the root between its two points
- * and takes an exponential out of `f` before it draws the straight line.
+ * and takes an exponential out of `f` before it draws the straight line. To a part in 10¹².
  */
 export function ridders(f: (x: number) => number, from: number, to: number): number {
   let [low, high] = [from, to];
@@ -32,7 +32,7 @@ export function ridders(f: (x: number) => number, from: number, to: number): num
     const piece = points.findIndex(([, y], k) => k > 0 && Math.sign(y) !== Math.sign(points[k - 1]![1]));
     if (piece < 0) return next;
     [[low, atLow], [high, atHigh]] = [points[piece - 1]!, points[piece]!];
-    if (high - low <= 4 * Number.EPSILON * Math.abs(high)) break;
+    if (high - low <= 1e-12 * Math.abs(high)) break;
   }
   return Math.abs(atLow) < Math.abs(atHigh) ? low : high;
 }

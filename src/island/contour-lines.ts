@@ -100,11 +100,9 @@ function cut(ring: readonly Place[], drawn: (a: Place, b: Place) => boolean): Pl
   let line: Place[] = [];
   for (let step = 1; step <= pieces; step++) {
     const [a, b] = [ring[(gap + step) % pieces]!, ring[(gap + step + 1) % pieces]!];
-    if (drawn(a, b)) line = line.length > 0 ? [...line, b] : [a, b];
-    else if (line.length > 0) {
-      lines.push(line);
-      line = [];
-    }
+    if (!drawn(a, b)) line = [];
+    else if (line.length > 0) line.push(b);
+    else lines.push((line = [a, b]));
   }
   return lines;
 }

@@ -23,7 +23,7 @@ export type Match = { size: number } | { outOfReach: 'below the smallest' | 'abo
  * @returns the size [m], or on which side of the range it would lie
  * @validity `of` rises all the way; where it does not, one of the sizes that match is found
  * @throws InputError when the range is empty or a number is out of range
- * @derivation Ridders' rule, a bisection that takes shorter ways, to the last digits
+ * @derivation Ridders' rule, a bisection that takes shorter ways, to a part in 10¹²
  */
 export function matchingSize({ of, target, from, to }: MatchSearch): Match {
   requireFinite(target, { parameter: 'target', quantity: 'value to match' });

@@ -6,9 +6,10 @@ import { tubeMap } from './map.ts';
 import { outputs } from './outputs.ts';
 import { plots } from './plots.ts';
 import { steps } from './steps.ts';
+import { sideBySide } from './table.ts';
 
 /** Within this share the two are called equal. */
-const ALIKE = 0.04;
+const ALIKE = 0.05;
 
 /** Which of the two is ahead, and how far. */
 function ahead(tubeOverStrip: number, show: Show, way: string): string {
@@ -36,6 +37,7 @@ export default defineCalculator({
   steps,
   plots,
   maps: [tubeMap],
+  tables: [sideBySide],
   Figure,
   figureCaption: 'Sections at the outer screw, and both arms from above, each to scale.',
   assumptions: [

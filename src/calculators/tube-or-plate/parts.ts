@@ -70,10 +70,13 @@ export function tubeMass(values: ArmValues): number {
 
 /** Strip, the stretch inside the body at its root width, and what the round end adds [kg]. */
 export function stripMass(values: ArmValues, strip: TaperedStrip): number {
-  const material = stripMaterial(values);
-  const inside = stripSection({ ...strip, width: strip.rootWidth }).area * values.behind;
-  const end = roundEndArea({ diameter: values.endDiameter, width: strip.tipWidth });
-  return beamMass(stripSegments(strip, material)) + material.density * (inside + end * strip.thickness);
+  const { rootWidth, tipWidth, thickness, length } = strip;
+  const areaAt = (width: number): number => stripSection({ ...strip, width }).area;
+  const inside = areaAt(rootWidth) * values.behind;
+  // The area changes evenly with the width: the mean width gives the whole taper.
+  const taper = areaAt((rootWidth + tipWidth) / 2) * length;
+  const end = roundEndArea({ diameter: values.endDiameter, width: tipWidth }) * thickness;
+  return stripMaterial(values).density * (inside + taper + end);
 }
 
 interface Given {
