@@ -7,8 +7,21 @@ const oneWay = [
   { target: './shared', from: ['./src', './content', './tests'], message: 'The package knows nothing of the site.' },
   {
     target: './src/island',
-    from: ['./src/calculators', './src/components', './src/layouts', './src/pages', './src/site', './tests'],
+    from: [
+      './src/calculators',
+      './src/drawings',
+      './src/components',
+      './src/layouts',
+      './src/pages',
+      './src/site',
+      './tests',
+    ],
     message: 'The island renders any calculator and knows none.',
+  },
+  {
+    target: './src/drawings',
+    from: ['./src/calculators', './src/components', './src/layouts', './src/pages', './src/site', './tests'],
+    message: 'Views of a frame are drawn from its outline alone.',
   },
   {
     target: './src/calculators',
