@@ -23,6 +23,13 @@ export const vibration = {
     year: 1996,
     published: 'Prentice Hall',
   },
+  'golub-2013-matrix': {
+    type: 'book',
+    title: 'Matrix Computations, 4th edition',
+    authors: 'G. H. Golub, C. F. Van Loan',
+    year: 2013,
+    published: 'Johns Hopkins University Press',
+  },
   'beam-vibration-laboratory': {
     type: 'lecture',
     title: 'Vibration of beams: notes of an open teaching laboratory',

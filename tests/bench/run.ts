@@ -1,13 +1,16 @@
 /**
- * Speed, as ratios measured in one run; nothing here can fail a build. For each guide of the built site: the time from one
- * change of a value to all results, steps, figure and plots redrawn, against a frame of the screen (16 ms); and the time of
- * the computation alone, so that the share of drawing shows.
+ * Speed, as ratios measured in one run; nothing here can fail a build. First the computation against a general package
+ * (`stepped-arm.ts`). Then, for each guide of the built site, the time from one change of a value to all results, steps,
+ * figure and plots redrawn, against a frame of the screen (16 ms).
  */
 import { chromium } from '@playwright/test';
 import { readdirSync } from 'node:fs';
 import { resolve, sep } from 'node:path';
 import { listen, staticServer } from '../../src/open-from-disk/serve.ts';
 import { chromium as installed } from '../site/browsers.ts';
+import { benchSteppedArm } from './stepped-arm.ts';
+
+benchSteppedArm();
 
 const FRAME = 16;
 const CHANGES = 60;

@@ -1,7 +1,7 @@
 /**
  * The stepped arm with its first two modes, against the same model built and solved with a general matrix package: same
- * elements, same mesh, same stiffness and mass. Both are timed in turn in one thread and the ratio is taken in each round,
- * so that whatever else the machine does weighs on both alike.
+ * elements, same mesh, same stiffness and mass. Both are timed in turn by what their one thread has had of a processor, and
+ * the ratio is taken in each round, so that whatever else the machine does weighs on neither.
  */
 import { CholeskyDecomposition, EigenvalueDecomposition, Matrix, inverse } from 'ml-matrix';
 import { rigidity, type ArmSegment } from '../../shared/src/beam/index.ts';
@@ -16,10 +16,10 @@ import {
 } from '../../shared/src/vibration/modes-element.ts';
 
 const ELEMENTS = 16;
-const ROUNDS = 300;
-const WARM_UP = 200;
-/** Runs of ours in one timing, so that the clock can see them. */
-const IN_A_ROW = 10;
+const ROUNDS = 25;
+const WARM_UP = 1500;
+/** Runs in one timing: the clock of a thread ticks in milliseconds. */
+const IN_A_ROW = { ours: 2000, theirs: 60 };
 
 const layer = (material: Material, tube: RoundTube) => ({
   section: roundTubeSection(tube),
@@ -84,10 +84,26 @@ function assembled({ plane, rootBending = 0, rootTwist = 0 }: ArmModesInput): { 
   add(stiffness, [1], [[rootBending]]);
   if (kinds === 3) add(stiffness, [2], [[rootTwist]]);
   const lever = motor.mass * motor.offset;
-  if (kinds === 2) add(mass, [first, first + 1], [[motor.mass, 0], [0, motor.pitchInertia + lever * motor.offset]]);
+  if (kinds === 2)
+    add(
+      mass,
+      [first, first + 1],
+      [
+        [motor.mass, 0],
+        [0, motor.pitchInertia + lever * motor.offset],
+      ],
+    );
   else {
     const roll = motor.rollInertia + lever * motor.offset;
-    add(mass, [first, first + 1, first + 2], [[motor.mass, 0, lever], [0, motor.yawInertia, 0], [lever, 0, roll]]);
+    add(
+      mass,
+      [first, first + 1, first + 2],
+      [
+        [motor.mass, 0, lever],
+        [0, motor.yawInertia, 0],
+        [lever, 0, roll],
+      ],
+    );
   }
   const free = (matrix: Matrix) => matrix.subMatrix(1, size - 1, 1, size - 1);
   return { stiffness: free(stiffness), mass: free(mass) };
@@ -105,10 +121,12 @@ function general(input: ArmModesInput): number[] {
     .map((value) => 1 / (2 * Math.PI * Math.sqrt(value)));
 }
 
-function time(run: () => unknown, times = 1): number {
-  const started = performance.now();
+/** Microseconds of one run. */
+function time(run: () => unknown, times: number): number {
+  const started = process.threadCpuUsage();
   for (let i = 0; i < times; i++) run();
-  return ((performance.now() - started) * 1000) / times;
+  const { user, system } = process.threadCpuUsage(started);
+  return (user + system) / times;
 }
 const median = (numbers: readonly number[]): number => [...numbers].sort((a, b) => a - b)[numbers.length >> 1] ?? 0;
 
@@ -118,7 +136,10 @@ export function benchSteppedArm(): void {
     const ours = () => armModes(input);
     const theirs = () => general(input);
     for (let i = 0; i < WARM_UP; i++) for (const run of [ours, theirs]) run();
-    const rounds = Array.from({ length: ROUNDS }, () => ({ ours: time(ours, IN_A_ROW), theirs: time(theirs) }));
+    const rounds = Array.from({ length: ROUNDS }, () => ({
+      ours: time(ours, IN_A_ROW.ours),
+      theirs: time(theirs, IN_A_ROW.theirs),
+    }));
     const expected = theirs();
     const apart = Math.max(...ours().modes.map(({ frequency }, i) => Math.abs(frequency / expected[i]! - 1)));
     const [small, large] = [median(rounds.map((one) => one.ours)), median(rounds.map((one) => one.theirs))];

@@ -3,6 +3,7 @@ import { rigidity } from '../beam/index.ts';
 import type { Plane } from '../section/index.ts';
 import { addBlock, addTo, banded, type Banded } from './modes-banded.ts';
 import { bendingMass, bendingStiffness, twistElement, type ElementValues } from './modes-element.ts';
+import type { Space } from './modes-space.ts';
 import type { MotorAtTip } from './motor.ts';
 
 export interface ArmSystem {
@@ -64,13 +65,14 @@ const motorMatrix = (plane: Plane, { mass, offset, pitchInertia, rollInertia, ya
  * Stiffness and mass of an arm with its motor. Up and down it only bends. Sideways it also twists, because the mass of the
  * motor sits above the arm: moving sideways, its inertia turns the arm.
  * @param input - segments, plane, motor, root springs, number of elements
+ * @param memory - where the matrices are put
  * @returns banded matrices and the place of each unknown
  * @validity inputs already checked by armModes
  * @throws InputError through armModes
  * @source przemieniecki-1968-matrix, § 6.1 and § 11.4, assembly; the motor's matrix from its kinetic energy
  * ½ m (v̇ + h φ̇)² + ½ I φ̇² sideways, ½ m ẇ² + ½ (I + m h²) θ̇² up and down
  */
-export function assembleArm(input: ArmSystemInput): ArmSystem {
+export function assembleArm(input: ArmSystemInput, memory: Space): ArmSystem {
   const { plane, motor, rootBending, rootTwist } = input;
   const stretches = split(input);
   const kinds = plane === 'vertical' ? 2 : 3;
@@ -82,7 +84,7 @@ export function assembleArm(input: ArmSystemInput): ArmSystem {
     node === 0 ? atRoot[kind]! : free + (node - 1) * kinds + kind;
   const elements = stretches.reduce((sum, { count }) => sum + count, 0);
   const size = free + elements * kinds;
-  const [stiffness, mass] = [banded(size, 2 * kinds - 1), banded(size, 2 * kinds - 1)];
+  const [stiffness, mass] = [banded(size, 2 * kinds - 1, memory), banded(size, 2 * kinds - 1, memory)];
 
   const stations = [0];
   for (const { count, values } of stretches) {

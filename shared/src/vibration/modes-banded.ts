@@ -1,3 +1,5 @@
+import { take, type Space } from './modes-space.ts';
+
 /** Symmetric matrix of which only the band below the diagonal is kept, row by row. */
 export interface Banded {
   size: number;
@@ -7,10 +9,10 @@ export interface Banded {
   entries: Float64Array;
 }
 
-export const banded = (size: number, half: number): Banded => ({
+export const banded = (size: number, half: number, memory: Space): Banded => ({
   size,
   half,
-  entries: new Float64Array(size * (half + 1)),
+  entries: take(memory, size * (half + 1)),
 });
 
 /** Adds to an entry and its mirror image. Call once a pair. */
@@ -28,22 +30,18 @@ export function addBlock(to: Banded, places: readonly number[], block: readonly 
   }
 }
 
-/** The matrix times x, into `y` where one is given. */
-export function timesVector(
-  { size, half, entries }: Banded,
-  x: Float64Array,
-  y: Float64Array = new Float64Array(size),
-): Float64Array {
-  for (let i = 0, row = 0; i < size; i++, row += half + 1) {
-    const xi = x[i]!;
+/** The matrix times the part of `x` that starts at `from`, into the same part of `y`. */
+export function timesVector({ size, half, entries }: Banded, x: Float64Array, y: Float64Array, from = 0): Float64Array {
+  for (let i = 0, row = 0, at = from; i < size; i++, row += half + 1, at++) {
+    const xi = x[at]!;
     const near = half < i ? half : i;
     let sum = entries[row]! * xi;
     for (let d = 1; d <= near; d++) {
       const entry = entries[row + d]!;
-      sum += entry * x[i - d]!;
-      y[i - d]! += entry * xi;
+      sum += entry * x[at - d]!;
+      y[at - d]! += entry * xi;
     }
-    y[i] = sum;
+    y[at] = sum;
   }
   return y;
 }
@@ -53,44 +51,41 @@ export interface Factor extends Banded {
   negative: number;
 }
 
-/** L D Lᵀ within the same band, D⁻¹ on the diagonal: of the matrix, or of it less a share of another. */
-export function factor(matrix: Banded, less?: { share: number; of: Banded }): Factor {
-  const { size, half } = matrix;
-  const a = matrix.entries.slice();
-  if (less) for (let i = 0; i < a.length; i++) a[i]! -= less.share * less.of.entries[i]!;
+/** L D Lᵀ of the matrix, or of it less a share of another, within the same band: L D below the diagonal, D⁻¹ on it. */
+export function factor({ size, half, entries }: Banded, memory: Space, less?: { share: number; of: Banded }): Factor {
+  const a = take(memory, entries.length);
+  if (less) for (let i = 0; i < entries.length; i++) a[i] = entries[i]! - less.share * less.of.entries[i]!;
+  else a.set(entries);
   let negative = 0;
-  for (let k = 0; k < size; k++) {
-    const at = k * (half + 1);
+  for (let k = 0, at = 0; k < size; k++, at += half + 1) {
     // The shift may hit an eigenvalue of a part: next to nothing stands for nothing, as in every count by signs.
-    if (a[at] === 0) a[at] = Number.EPSILON * matrix.entries[at]!;
+    if (a[at] === 0) a[at] = Number.EPSILON * entries[at]!;
     if (a[at]! < 0) negative++;
     const inverse = 1 / a[at]!;
     a[at] = inverse;
-    const last = Math.min(k + half, size - 1);
-    // Entry (i, k) stands half places after entry (i − 1, k).
+    const last = k + half < size ? k + half : size - 1;
+    // Entry (i, k) stands half + 2 places after entry (i − 1, k).
     for (let i = k + 1, ik = at + half + 2; i <= last; i++, ik += half + 2) {
       if (a[ik] === 0) continue;
-      const share = a[ik]! * inverse;
-      for (let j = k + 1, jk = at + half + 2, ij = ik - 1; j <= i; j++, jk += half + 2, ij--) a[ij]! -= share * a[jk]!;
+      const part = a[ik]! * inverse;
+      for (let j = k + 1, jk = at + half + 2, ij = ik - 1; j <= i; j++, jk += half + 2, ij--) a[ij]! -= part * a[jk]!;
     }
-    for (let i = k + 1, ik = at + half + 2; i <= last; i++, ik += half + 2) a[ik]! *= inverse;
   }
   return { size, half, entries: a, negative };
 }
 
-/** Solves with a factor, in place. */
-export function solve({ size, half, entries }: Factor, x: Float64Array): Float64Array {
-  for (let i = 1, row = half + 1; i < size; i++, row += half + 1) {
+/** Solves with a factor, in place, for the part of `x` that starts at `from`. */
+export function solve({ size, half, entries }: Factor, x: Float64Array, from = 0): void {
+  for (let i = 0, row = 0, at = from; i < size; i++, row += half + 1, at++) {
     const near = half < i ? half : i;
-    let sum = x[i]!;
-    for (let d = 1; d <= near; d++) sum -= entries[row + d]! * x[i - d]!;
-    x[i] = sum;
+    let sum = x[at]!;
+    for (let d = 1; d <= near; d++) sum -= entries[row + d]! * x[at - d]!;
+    x[at] = sum * entries[row]!;
   }
-  for (let i = 0, row = 0; i < size; i++, row += half + 1) x[i]! *= entries[row]!;
-  for (let i = size - 1, row = i * (half + 1); i > 0; i--, row -= half + 1) {
-    const value = x[i]!;
-    const near = half < i ? half : i;
-    for (let d = 1; d <= near; d++) x[i - d]! -= entries[row + d]! * value;
+  for (let i = size - 2, row = i * (half + 1), at = from + i; i >= 0; i--, row -= half + 1, at--) {
+    const near = i + half < size ? half : size - 1 - i;
+    let sum = 0;
+    for (let d = 1, below = row + half + 2; d <= near; d++, below += half + 2) sum += entries[below]! * x[at + d]!;
+    x[at]! -= sum * entries[row]!;
   }
-  return x;
 }

@@ -1,19 +1,14 @@
 import { factor, solve, timesVector, type Banded, type Factor } from './modes-banded.ts';
-import { settle } from './modes-tridiagonal.ts';
-import { add, dot, scaled, takeOut, type Direction } from './modes-vectors.ts';
+import { settledModes, type Eigenpair, type Small } from './modes-small.ts';
+import type { Space } from './modes-space.ts';
+import { addRow, directions, roomier, scaleRow, share, takeOut, type Directions } from './modes-vectors.ts';
 
-export interface Eigenpair {
-  /** ω² [rad²/s²]. */
-  value: number;
-  /** Of length 1 in the measure of M. */
-  vector: Float64Array;
-}
-
-/** Largest error of an eigenvalue, as a share of it. */
-const SETTLED = 1e-13;
-/** So many vectors more than modes settle an arm with a motor: before that there is no need to look. */
-const SPARE = 3;
+/** Before this many vectors there is no need to look: most arms settle then, some need one or two more. */
+const firstLook = (wanted: number): number => 2 * wanted + 1;
 const MOST_VECTORS = 80;
+const MOST_STARTS = 12;
+/** Share of a vector that is rounding and no more. */
+const NOTHING = 1e-14;
 /** How far above the last mode the modes are counted: well above the rounding of the finest mesh. */
 const ABOVE = 1 + 1e-4;
 
@@ -23,92 +18,96 @@ const ABOVE = 1 + 1e-4;
  * @param stiffness - K, positive definite
  * @param mass - M, positive definite
  * @param count - how many modes
+ * @param memory - where the vectors are put
  * @returns pairs, ascending
  * @validity far cheaper than a general solver where the band is narrow
  * @throws InputError through the function that assembles
  * @source bathe-1996-finite, § 11.5, Lanczos iteration, and § 11.4, Sturm sequence
  */
-export function lowestModes(stiffness: Banded, mass: Banded, count: number): Eigenpair[] {
-  const held = factor(stiffness);
+export function lowestModes(stiffness: Banded, mass: Banded, count: number, memory: Space): Eigenpair[] {
+  const held = factor(stiffness, memory);
   const wanted = Math.min(count, stiffness.size);
   let found: Eigenpair[] = [];
-  for (let missing = wanted; missing > 0; ) {
-    const more = lanczos(held, mass, missing, found);
+  let missing = wanted;
+  for (let start = 0; missing > 0 && start < MOST_STARTS; start++) {
+    const more = lanczos({ held, mass, wanted: missing, found, start, memory });
     found = [...found, ...more].sort((a, b) => a.value - b.value);
+    missing = wanted - found.length;
+    if (missing > 0) continue;
     const limit = found[wanted - 1]!.value * ABOVE;
-    if (!more.some(({ value }) => value < limit)) break;
     const below = found.reduce((sum, { value }) => sum + (value < limit ? 1 : 0), 0);
-    missing = factor(stiffness, { share: limit, of: mass }).negative - below;
+    missing = factor(stiffness, memory, { share: limit, of: mass }).negative - below;
   }
   return found.slice(0, wanted);
 }
 
-/** Loads that no mode is blind to, the same each time; each further start has its own. */
-function anyLoads(size: number, start: number): Float64Array {
-  const loads = new Float64Array(size);
-  for (let i = 0, share = 0.5 + 0.1 * start; i < size; i++) {
-    share = (share + 0.6180339887498949) % 1;
-    loads[i] = 0.25 + share;
-  }
-  return loads;
+interface Search {
+  held: Factor;
+  mass: Banded;
+  wanted: number;
+  found: readonly Eigenpair[];
+  /** How often the search has begun before. */
+  start: number;
+  memory: Space;
 }
 
-function lanczos(held: Factor, mass: Banded, wanted: number, found: readonly Eigenpair[]): Eigenpair[] {
-  const most = Math.min(held.size - found.length, MOST_VECTORS);
-  const kept: Direction[] = found.map(({ vector }) => ({ x: vector, mx: timesVector(mass, vector) }));
-  const basis: Direction[] = [];
-  const [diagonal, beside]: [number[], number[]] = [[], []];
-  const next = solve(held, anyLoads(held.size, found.length));
-  for (;;) {
+/** The first row from a motion that grows towards the tip, as the lowest modes do; each start grows in its own way. */
+function begin({ held, mass, start }: Search, rows: Directions, row: number): void {
+  const at = row * rows.size;
+  for (let i = 0; i < rows.size; i++) rows.x[at + i] = ((i + 1) / rows.size) ** (1 + start);
+  timesVector(mass, rows.x, rows.mx, at);
+  for (let i = at; i < at + rows.size; i++) rows.x[i] = rows.mx[i]!;
+  solve(held, rows.x, at);
+}
+
+/** K⁻¹ M of the row before, less its shares of the last two; adds to the small problem. */
+function step({ held }: Search, { rows, diagonal, beside, first }: Small, row: number): void {
+  const at = row * rows.size;
+  for (let i = at; i < at + rows.size; i++) rows.x[i] = rows.mx[i - rows.size]!;
+  solve(held, rows.x, at);
+  if (row > first + 1) addRow(rows, row, -beside[row - first - 2]!, row - 2);
+  const own = share(rows, row, row - 1);
+  diagonal.push(own);
+  addRow(rows, row, -own, row - 1);
+}
+
+/** Modes apart from those already found, whose vectors are the first rows. */
+function lanczos(search: Search): Eigenpair[] {
+  const { held, mass, wanted, found, memory } = search;
+  const { size } = held;
+  const first = found.length;
+  const most = Math.min(size - first, MOST_VECTORS);
+  const small: Small = {
+    rows: directions(size, first + firstLook(wanted) + 3, memory),
+    first,
+    diagonal: [],
+    beside: [],
+  };
+  found.forEach(({ vector }, k) => {
+    small.rows.x.set(vector, k * size);
+    timesVector(mass, small.rows.x, small.rows.mx, k * size);
+  });
+  for (let row = first; ; row++) {
+    const { rows, diagonal, beside } = small;
+    if (row === first) begin(search, rows, row);
+    else step(search, small, row);
+    const whole = row > first ? diagonal[0]! : lengthOf(rows, mass, row);
     // Against all of them, not the last two alone: rounding would bring the first ones back.
-    takeOut(next, kept);
-    const pull = timesVector(mass, next);
-    const length = Math.sqrt(dot(next, pull));
-    if (basis.length > 0) beside.push(length);
-    const last = basis.length === most || !(length > 0);
-    if (last || basis.length >= wanted + SPARE) {
-      const modes = settledModes({ basis, diagonal, beside, wanted, last });
+    takeOut(rows, row);
+    const length = lengthOf(rows, mass, row);
+    if (row > first) beside.push(length);
+    // Nothing but rounding is left where all there is to find has been found.
+    const last = diagonal.length === most || !(length > NOTHING * whole);
+    if (last || diagonal.length >= firstLook(wanted)) {
+      const modes = settledModes(small, { wanted, last, memory });
       if (modes) return modes;
     }
-    const direction = { x: scaled(next, 1 / length), mx: scaled(pull, 1 / length) };
-    basis.push(direction);
-    kept.push(direction);
-    next.set(direction.mx);
-    solve(held, next);
-    if (basis.length > 1) add(next, -length, basis[basis.length - 2]!.x);
-    const own = dot(next, direction.mx);
-    diagonal.push(own);
-    add(next, -own, direction.x);
+    scaleRow(rows, row, 1 / length);
+    if (row + 1 === rows.rows) small.rows = roomier(rows, memory);
   }
 }
 
-interface Small {
-  basis: readonly Direction[];
-  diagonal: readonly number[];
-  beside: readonly number[];
-  wanted: number;
-  /** Take what there is. */
-  last: boolean;
-}
-
-/** The modes as the small problem has them; none while one is still on the move. */
-function settledModes({ basis, diagonal, beside, wanted, last }: Small): Eigenpair[] | undefined {
-  const size = basis.length;
-  const { values, vectors } = settle(diagonal, beside, size);
-  const order = Array.from(values, (_, i) => i)
-    .sort((i, j) => values[j]! - values[i]!)
-    .slice(0, wanted);
-  const unsettled = (i: number): boolean => {
-    const [value, residual] = [values[i]!, Math.abs(beside[size - 1]! * vectors[(size - 1) * size + i]!)];
-    let gap = value;
-    for (let j = 0; j < size; j++) if (j !== i) gap = Math.min(gap, Math.abs(value - values[j]!));
-    // The error is below the residual, and below its square over the gap to the next one.
-    return residual > SETTLED * value && residual * residual > SETTLED * value * gap;
-  };
-  if (!last && order.some(unsettled)) return undefined;
-  return order.map((i) => {
-    const vector = new Float64Array(basis[0]!.x.length);
-    basis.forEach(({ x }, k) => add(vector, vectors[k * size + i]!, x));
-    return { value: 1 / values[i]!, vector };
-  });
+function lengthOf(rows: Directions, mass: Banded, row: number): number {
+  timesVector(mass, rows.x, rows.mx, row * rows.size);
+  return Math.sqrt(share(rows, row, row));
 }

@@ -1,14 +1,3 @@
-/** Symmetric tridiagonal matrix and, after `settle`, its eigenvalues and vectors. */
-export interface Tridiagonal {
-  size: number;
-  /** Diagonal; then the eigenvalues, in no order. */
-  values: Float64Array;
-  /** Beside the diagonal: entry i joins i and i + 1. Used up. */
-  beside: Float64Array;
-  /** Component k of eigenvector i stands at k · size + i. */
-  vectors: Float64Array;
-}
-
 const MOST_ROUNDS = 50;
 
 /**
@@ -16,26 +5,40 @@ const MOST_ROUNDS = 50;
  * from the bottom to the top.
  * @source golub-2013-matrix, § 8.3.5
  */
-export function settle(diagonal: ArrayLike<number>, beside: ArrayLike<number>, size: number): Tridiagonal {
-  const [d, e] = [new Float64Array(size), new Float64Array(size)];
-  const z = new Float64Array(size * size);
-  for (let i = 0; i < size; i++) {
-    d[i] = diagonal[i]!;
-    if (i + 1 < size) e[i] = beside[i]!;
-    z[i * size + i] = 1;
-  }
+export function settle(
+  diagonal: readonly number[],
+  beside: readonly number[],
+): {
+  /** In no order. */
+  values: number[];
+  /** Component k of vector i stands at k · size + i. */
+  vectors: number[];
+} {
+  const size = diagonal.length;
+  const [d, e] = [[...diagonal], [...beside]];
+  const z: number[] = [];
+  for (let i = 0; i < size; i++) for (let j = 0; j < size; j++) z.push(i === j ? 1.0 : 0.0);
   for (let top = 0; top < size; top++) {
     for (let round = 0; round < MOST_ROUNDS; round++) {
       let end = top;
       while (end < size - 1 && Math.abs(e[end]!) > Number.EPSILON * (Math.abs(d[end]!) + Math.abs(d[end + 1]!))) end++;
       if (end === top) break;
-      chase(d, e, z, size, top, end);
+      chase({ d, e, z, top, end });
     }
   }
-  return { size, values: d, beside: e, vectors: z };
+  return { values: d, vectors: z };
 }
 
-function chase(d: Float64Array, e: Float64Array, z: Float64Array, size: number, top: number, end: number): void {
+interface Work {
+  d: number[];
+  e: number[];
+  z: number[];
+  top: number;
+  end: number;
+}
+
+function chase({ d, e, z, top, end }: Work): void {
+  const size = d.length;
   // Wilkinson's shift: the eigenvalue of the first two rows that is nearer to the first.
   const half = (d[top + 1]! - d[top]!) / (2 * e[top]!);
   const shift = d[top]! - e[top]! / (half + (half < 0 ? -1 : 1) * Math.sqrt(half * half + 1));
@@ -56,7 +59,7 @@ function chase(d: Float64Array, e: Float64Array, z: Float64Array, size: number, 
     carried = s * step;
     d[i + 1] = rest + carried;
     along = c * step - own;
-    for (let k = i; k < size * size; k += size) {
+    for (let k = i; k < z.length; k += size) {
       const [left, right] = [z[k]!, z[k + 1]!];
       z[k + 1] = s * left + c * right;
       z[k] = c * left - s * right;

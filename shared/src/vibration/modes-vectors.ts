@@ -1,42 +1,62 @@
-/** A vector with its product with the mass matrix. */
-export interface Direction {
+import { take, type Space } from './modes-space.ts';
+
+/** Vectors in one row after the other, each with its product with the mass matrix; row k starts at k · size. */
+export interface Directions {
+  size: number;
+  rows: number;
   x: Float64Array;
   mx: Float64Array;
 }
 
-export function dot(x: Float64Array, y: Float64Array): number {
+export const directions = (size: number, rows: number, memory: Space): Directions => ({
+  size,
+  rows,
+  x: take(memory, size * rows),
+  mx: take(memory, size * rows),
+});
+
+/** The same with room for twice as many. */
+export function roomier(old: Directions, memory: Space): Directions {
+  const more = directions(old.size, 2 * old.rows, memory);
+  more.x.set(old.x);
+  more.mx.set(old.mx);
+  return more;
+}
+
+/** Row i against row j times M. */
+export function share({ size, x, mx }: Directions, i: number, j: number): number {
   let sum = 0;
-  for (let i = 0; i < x.length; i++) sum += x[i]! * y[i]!;
+  for (let k = 0, a = i * size, b = j * size; k < size; k++) sum += x[a + k]! * mx[b + k]!;
   return sum;
 }
 
-/** x + by · y, into x. */
-export function add(x: Float64Array, by: number, y: Float64Array): void {
-  for (let i = 0; i < x.length; i++) x[i]! += by * y[i]!;
+/** Adds a share of row j to row i. */
+export function addRow({ size, x }: Directions, i: number, by: number, j: number): void {
+  for (let k = 0, a = i * size, b = j * size; k < size; k++) x[a + k]! += by * x[b + k]!;
 }
 
-/** by · x */
-export function scaled(x: Float64Array, by: number): Float64Array {
-  const y = new Float64Array(x.length);
-  for (let i = 0; i < y.length; i++) y[i] = by * x[i]!;
-  return y;
-}
-
-/** Takes out of x what it shares with directions of length 1, two at a time. */
-export function takeOut(x: Float64Array, directions: readonly Direction[]): void {
-  const n = x.length;
-  for (let k = 0; k + 1 < directions.length; k += 2) {
-    const { x: x1, mx: m1 } = directions[k]!;
-    const { x: x2, mx: m2 } = directions[k + 1]!;
-    let [share1, share2] = [0, 0];
-    for (let i = 0; i < n; i++) {
-      const value = x[i]!;
-      share1 += value * m1[i]!;
-      share2 += value * m2[i]!;
-    }
-    for (let i = 0; i < n; i++) x[i]! -= share1 * x1[i]! + share2 * x2[i]!;
+/** Scales a row and its product. */
+export function scaleRow({ size, x, mx }: Directions, row: number, by: number): void {
+  for (let k = row * size; k < (row + 1) * size; k++) {
+    x[k]! *= by;
+    mx[k]! *= by;
   }
-  if (directions.length % 2 === 0) return;
-  const odd = directions[directions.length - 1]!;
-  add(x, -dot(x, odd.mx), odd.x);
+}
+
+/** Takes out of a row what it shares with those before it, two at a time; they have length 1. */
+export function takeOut(all: Directions, row: number): void {
+  const { size, x, mx } = all;
+  const own = row * size;
+  let other = 0;
+  for (; other + 1 < row; other += 2) {
+    const [a, b] = [other * size, (other + 1) * size];
+    let [first, second] = [0, 0];
+    for (let k = 0; k < size; k++) {
+      const value = x[own + k]!;
+      first += value * mx[a + k]!;
+      second += value * mx[b + k]!;
+    }
+    for (let k = 0; k < size; k++) x[own + k]! -= first * x[a + k]! + second * x[b + k]!;
+  }
+  if (other < row) addRow(all, row, -share(all, row, other), other);
 }

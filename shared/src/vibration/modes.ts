@@ -5,8 +5,9 @@ import { requireSegments, type ArmSegment } from '../beam/index.ts';
 import type { Plane } from '../section/index.ts';
 import { assembleArm, type ArmSystem } from './modes-assembly.ts';
 import { timesVector } from './modes-banded.ts';
-import { lowestModes, type Eigenpair } from './modes-solver.ts';
-import { dot } from './modes-vectors.ts';
+import type { Eigenpair } from './modes-small.ts';
+import { lowestModes } from './modes-solver.ts';
+import { clear, space, take } from './modes-space.ts';
 import { requireMotor, type MotorAtTip } from './motor.ts';
 import { beamModelWarnings } from './validity.ts';
 
@@ -34,26 +35,47 @@ export interface ArmMode {
   shape: readonly { x: number; deflection: number; twist: number }[];
 }
 
+/** Nothing of it leaves armModes. */
+const memory = space();
+
 /**
  * Lowest natural frequencies and shapes of a stepped arm with its motor, in one plane: Timoshenko's beam in finite elements
  * with consistent mass. Sideways modes include the twist that the motor's height brings in.
  * @param input - segments, plane, motor, root springs
  * @returns modes, ascending, with warnings
  * @validity small movements, no damping, body far heavier than the arm; play at the root is not in it
- * @throws InputError when a number is out of range or a layer has no density
+ * @throws InputError when a number is out of range, a layer has no density, or the numbers lie too far apart
  * @source przemieniecki-1968-matrix, § 11.4; bathe-1996-finite, § 11.6
  */
 export function armModes(input: ArmModesInput): { modes: readonly ArmMode[]; warnings: readonly Warning[] } {
   requireModesInput(input);
   const { segments, plane, motor, rootBending, rootTwist, count = 2, elements = 16 } = input;
-  const system = assembleArm({ segments, plane, motor, rootBending, rootTwist, elements: Math.floor(elements) });
-  const modes = lowestModes(system.stiffness, system.mass, Math.floor(count)).map((mode) => ({
+  clear(memory);
+  const system = assembleArm(
+    { segments, plane, motor, rootBending, rootTwist, elements: Math.floor(elements) },
+    memory,
+  );
+  const wanted = Math.floor(count);
+  const modes = lowestModes(system.stiffness, system.mass, wanted, memory).map((mode) => ({
     frequency: Math.sqrt(mode.value) / (2 * Math.PI),
     twistShare: plane === 'vertical' ? 0 : twistShare(system, mode),
     shape: shapeOf(system, mode.vector, plane),
   }));
+  if (modes.length < wanted || !modes.every(isMode)) {
+    throw new InputError({
+      parameter: 'segments',
+      quantity: 'stiffness and mass of the arm',
+      value: segments,
+      rule: 'lie too far apart to compute with',
+    });
+  }
   return { modes, warnings: beamModelWarnings({ segments, plane, highestFrequency: modes.at(-1)!.frequency }) };
 }
+
+const isMode = ({ frequency, twistShare, shape }: ArmMode): boolean =>
+  frequency > 0 &&
+  [frequency, twistShare].every(Number.isFinite) &&
+  shape.every(({ deflection, twist }) => Number.isFinite(deflection) && Number.isFinite(twist));
 
 function requireModesInput({
   segments,
@@ -81,36 +103,38 @@ function requireModesInput({
 
 function twistShare({ stiffness, stations, unknown }: ArmSystem, { value, vector }: Eigenpair): number {
   // Only the mass couples bending and twist: their spring energies stand apart.
-  const twist = new Float64Array(vector.length);
+  const [twist, force] = [take(memory, vector.length), take(memory, vector.length)];
   for (let node = 0; node < stations.length; node++) {
     const place = unknown(node, 2);
     if (place >= 0) twist[place] = vector[place]!;
   }
+  timesVector(stiffness, twist, force);
+  let energy = 0;
+  for (let i = 0; i < twist.length; i++) energy += force[i]! * twist[i]!;
   // Of all springs together it is ω², as the vector has length 1 in the measure of the mass.
-  return Math.min(1, Math.max(0, dot(twist, timesVector(stiffness, twist)) / value));
+  return Math.min(1, Math.max(0, energy / value));
 }
 
 function shapeOf({ stations, unknown }: ArmSystem, vector: Float64Array, plane: Plane): ArmMode['shape'] {
-  const along = (kind: number): { values: Float64Array; largest: number } => {
-    const values = new Float64Array(stations.length);
-    let largest = 0;
-    for (let node = 0; node < values.length; node++) {
-      const place = unknown(node, kind);
-      if (place < 0) continue;
-      const value = vector[place]!;
-      values[node] = value;
-      if (Math.abs(value) > Math.abs(largest)) largest = value;
-    }
-    return { values, largest };
+  const at = (node: number, kind: number): number => {
+    const place = unknown(node, kind);
+    return place < 0 ? 0 : vector[place]!;
   };
-  const deflection = along(0);
-  const twist = plane === 'vertical' ? undefined : along(2);
+  const largest = (kind: number): number => {
+    let most = 0;
+    for (let node = 0; node < stations.length; node++) {
+      const value = at(node, kind);
+      if (Math.abs(value) > Math.abs(most)) most = value;
+    }
+    return most;
+  };
+  const deflection = largest(0);
+  const twist = plane === 'vertical' ? 0 : largest(2);
   // Pure twist leaves rounding in the deflection: that is not a scale.
-  const scale =
-    twist && Math.abs(deflection.largest) <= 1e-9 * Math.abs(twist.largest) ? twist.largest : deflection.largest;
+  const scale = Math.abs(deflection) > 1e-9 * Math.abs(twist) ? deflection : twist;
   return stations.map((x, node) => ({
     x,
-    deflection: deflection.values[node]! / scale,
-    twist: twist ? twist.values[node]! / scale : 0,
+    deflection: at(node, 0) / scale,
+    twist: plane === 'vertical' ? 0 : at(node, 2) / scale,
   }));
 }

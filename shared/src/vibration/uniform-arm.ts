@@ -86,20 +86,17 @@ export interface FirstFrequencies {
   sideways: number;
 }
 
-/** Settles the first frequencies of one section to a few parts in ten thousand, at a fraction of the work. */
-const FEW_ELEMENTS = 6;
-
 /**
  * The first frequency in each plane alone, for slopes and curves that need many of them.
  * @param arm - as uniformArmFrequencies
  * @returns first frequencies up and down and sideways [Hz]
- * @validity within 5e-4 of uniformArmFrequencies
+ * @validity as uniformArmFrequencies
  * @throws InputError when a number is out of range
- * @derivation armModes with one mode and few elements
+ * @derivation armModes with one mode
  */
 export function firstFrequencies(arm: UniformArm): FirstFrequencies {
   const planes = planesOf(arm);
   const first = (plane: typeof planes.vertical | typeof planes.horizontal): number =>
-    (armModes({ ...plane, count: 1, elements: FEW_ELEMENTS }).modes[0] as ArmMode).frequency;
+    (armModes({ ...plane, count: 1 }).modes[0] as ArmMode).frequency;
   return { upDown: first(planes.vertical), sideways: first(planes.horizontal) };
 }

@@ -4,10 +4,8 @@ import { armOf, type FrequencyResult } from './compute.ts';
 import type { FrequencyValues } from './inputs.ts';
 
 const POINTS = 31;
-/** Each length is an eigenproblem: fewer points, which the smooth curve can spare, and one of them the reader's own. */
-const LENGTHS = 16;
-const even = (from: number, to: number, count = POINTS): number[] =>
-  Array.from({ length: count }, (_, i) => from + ((to - from) * i) / (count - 1));
+const even = (from: number, to: number): number[] =>
+  Array.from({ length: POINTS }, (_, i) => from + ((to - from) * i) / (POINTS - 1));
 
 export const plots: readonly Plot<FrequencyValues, FrequencyResult>[] = [
   {
@@ -41,7 +39,7 @@ export const plots: readonly Plot<FrequencyValues, FrequencyResult>[] = [
     x: { label: 'outer screw to motor axis', quantity: 'length' },
     y: { label: 'frequency', quantity: 'frequency' },
     data: (values, { full, hover }) => {
-      const x = even(values.armLength * 0.6, values.armLength * 1.6, LENGTHS);
+      const x = even(values.armLength * 0.6, values.armLength * 1.6);
       const modes = x.map((armLength) => firstFrequencies(armOf({ ...values, armLength })));
       return {
         x,
