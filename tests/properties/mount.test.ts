@@ -73,11 +73,8 @@ test('the fillet’s circle touches plate and tube', () => {
       const { radius, filletReachOnPlate, filletReach, bondLine } = tangentBondWidth(plate);
       const r = plate.filletRadius;
       near(Math.hypot(filletReachOnPlate, radius + bondLine - r), radius + r, 1e-9);
-      // The place where it leaves the tube lies on the tube and r from the fillet's centre.
-      const y = radius + bondLine - tangentGap({ radius, bondLine }, Math.min(radius, filletReach));
-      near(Math.hypot(filletReach, y), radius, 1e-9);
-      if (radius + bondLine - r > 0 && filletReach < radius)
-        near(Math.hypot(filletReachOnPlate - filletReach, radius + bondLine - r - y), r, 1e-6);
+      // The hollow is as far as an upright line between tube and plate meets no air.
+      if (filletReachOnPlate > r) near(filletReachOnPlate - filletReach, r, 1e-9);
     }),
   );
 });
@@ -125,6 +122,30 @@ test('the tension in the glue balances lift and tipping', () => {
       }
       near(force, lift, 1e-4);
       near(moment, tipping, 1e-4);
+      // Lengthwise the pull grows in step with the distance from the middle: ∫∫ σ y dA.
+      const end = (tipped.tension.along * bond.bondLine) / (length / 2);
+      near((end * (force / a / length) * length ** 3) / 12, tipping, 1e-4);
+    }),
+    { numRuns: 30 },
+  );
+});
+
+test('the shear in the glue balances a twist', () => {
+  fc.assert(
+    fc.property(plates, within(0.01, 0.05), within(0.1, 10), (plate, length, torque) => {
+      const bond = tangentBondWidth(plate);
+      fc.pre(bond.width < plate.tubeDiameter * 0.98);
+      const { peakShear } = mountBondStress(bond, length, { shear: 0, lift: 0, tipping: 0, torque }, strength);
+      // τ = k r/g: k from the peak at the bond's end, then ∫∫ τ r dA.
+      const n = 4000;
+      let [highest, polar] = [0, 0];
+      for (let i = 0; i < n; i++) {
+        const x = (bond.width * (i + 0.5)) / n - bond.width / 2;
+        const gap = tangentGap(bond, x);
+        highest = Math.max(highest, Math.hypot(x, length / 2) / gap);
+        polar += ((length * x ** 2 + length ** 3 / 12) / gap) * (bond.width / n);
+      }
+      near((peakShear / highest) * polar, torque, 0.01);
     }),
     { numRuns: 30 },
   );
@@ -162,7 +183,13 @@ test('a turn of tow is no shorter than the tube’s girth and the plate’s two 
       expect(path.length).toBeGreaterThan(Math.max(Math.PI * tubeDiameter, 2 * plateWidth));
       // The leg is a tangent: its line through the corner passes the tube's axis at the tube's radius.
       near(path.corner.x * Math.sin(path.meets) + path.corner.y * Math.cos(path.meets), tubeDiameter / 2, 1e-9);
-      expect(path.lever).toBeLessThanOrEqual(tubeDiameter * (1 + 1e-12));
+      // Distance of the tube's top from the line through corner and touching point, by the cross product.
+      const radius = tubeDiameter / 2;
+      const on = { x: radius * Math.sin(path.meets), y: radius * Math.cos(path.meets) };
+      const leg = { x: path.corner.x - on.x, y: path.corner.y - on.y };
+      const long = Math.hypot(leg.x, leg.y);
+      near(Math.abs(leg.x * (radius - on.y) + leg.y * on.x) / long, path.lever, 1e-6);
+      near(leg.y / long, path.downShare, 1e-6);
     }),
   );
 });
@@ -216,6 +243,30 @@ test('four motor screws never carry more in one than two of them do', () => {
       });
       expect(four.tension).toBeLessThanOrEqual(two.tension * (1 + 1e-9));
       expect(four.shear).toBeLessThanOrEqual(two.shear * (1 + 1e-9));
+    }),
+  );
+});
+
+test('motor screws share a lift evenly and balance tipping about the edge of the base', () => {
+  fc.assert(
+    fc.property(within(0.006, 0.03), within(1, 1.6), within(1, 500), (across, rim, lift) => {
+      const still = { shear: 0, torque: 0, tipping: 0, lift: 0 };
+      const baseDiameter = across * rim;
+      for (const [pairs, n] of [
+        [{ across }, 2],
+        [{ along: across, across }, 4],
+      ] as const)
+        near(
+          motorScrewShare({ screws: motorScrewPlaces(pairs), baseDiameter, load: { ...still, lift } }).tension,
+          lift / n,
+        );
+      // Both of a pair on the axis of tipping pull alike, at half the base's diameter: no direction is easier on them.
+      const { tension } = motorScrewShare({
+        screws: motorScrewPlaces({ across }),
+        baseDiameter,
+        load: { ...still, tipping: 1 },
+      });
+      expect(tension).toBeGreaterThanOrEqual((1 / baseDiameter) * (1 - 1e-9));
     }),
   );
 });

@@ -22,7 +22,7 @@ export interface TangentBond {
   bondLine: number;
   /** From the middle to where the gap reaches the fill limit [m]. */
   fillReach: number;
-  /** From the middle to where the fillet leaves the tube; 0 without one [m]. */
+  /** From the middle to the hollow of the fillet, as far as glue fills the gap from tube to plate; 0 without one [m]. */
   filletReach: number;
   /** From the middle to where the fillet leaves the plate; 0 without one [m]. */
   filletReachOnPlate: number;
@@ -63,17 +63,18 @@ function filledArea(radius: number, bondLine: number, reach: number): number {
   return 2 * height * reach - (reach * root + radius ** 2 * Math.asin(reach / radius));
 }
 
-/** Area between the plate and the fillet's arc, beyond where the arc leaves the tube; both sides. */
-function filletArea(filletRadius: number, width: number): number {
-  const across = Math.min(width, filletRadius);
-  const root = Math.sqrt(Math.max(0, filletRadius ** 2 - across ** 2));
-  return 2 * filletRadius * across - (across * root + filletRadius ** 2 * Math.asin(across / filletRadius));
+/** Area between plate, tube and both fillets: a quadrilateral to their centres less the sectors of tube and fillets. */
+function filletedArea(radius: number, bondLine: number, filletRadius: number, onPlate: number): number {
+  const under = radius + bondLine;
+  const centre = under - filletRadius;
+  const angle = Math.atan2(onPlate, centre);
+  return onPlate * (2 * under - centre) - radius ** 2 * angle - filletRadius ** 2 * (Math.PI - angle);
 }
 
 /**
  * How wide the bond of a flat plate on a round tube becomes: to where the gap reaches what the adhesive fills, and on to
- * where the fillet leaves the tube.
- * $$x_g = \sqrt{s\,(2R-s)},\ s = g_{max}-h,\quad x_f = \frac{R}{R+r}\sqrt{(2R+h)(2r-h)},\quad b = 2\max(x_g, x_f)$$
+ * the hollow of the fillet.
+ * $$x_g = \sqrt{s\,(2R-s)},\ s = g_{max}-h,\quad x_f = \sqrt{(2R+h)(2r-h)}-r,\quad b = 2\max(x_g, x_f)$$
  * $$b_w = h\int_{-b/2}^{b/2}\frac{dx}{g} = 2h\Bigl[\frac{2H}{\sqrt{H^2-R^2}}\arctan\Bigl(\sqrt{\tfrac{H+R}{H-R}}\tan\tfrac{\varphi}{2}\Bigr)-\varphi\Bigr],\ H=R+h,\ \sin\varphi=\tfrac{b}{2R}$$
  * @param given - tube, least glue line, fill limit, fillet radius, plate width [m]
  * @returns reaches, width, edge gap, working width [m], glue per length [m³/m]
@@ -81,7 +82,7 @@ function filletArea(filletRadius: number, width: number): number {
  * @throws InputError when a size is out of range or the adhesive does not even fill the glue line
  * @derivation x_g solves g(x) = g_max. The fillet is a circle of radius r that touches the plate from below and the tube
  * from outside: its centre lies R + r from the tube's and R + h − r above it, so (R+r)² − (R+h−r)² = (2R+h)(2r−h) is the
- * square of its distance from the middle. Rigid parts that slide by δ put a shear of Gδ/g(x) into the glue; the
+ * square of its distance from the middle, and its hollow lies r nearer. Rigid parts that slide by δ put a shear of Gδ/g(x) into the glue; the
  * integral with x = R sinφ has a closed form
  */
 export function tangentBondWidth(given: TangentBondGiven): TangentBond {
@@ -99,7 +100,7 @@ export function tangentBondWidth(given: TangentBondGiven): TangentBond {
   const spare = Math.min(fillLimit - bondLine, radius);
   const fillReach = Math.sqrt(spare * (2 * radius - spare));
   const filletReachOnPlate = Math.sqrt((2 * radius + bondLine) * Math.max(0, 2 * filletRadius - bondLine));
-  const filletReach = Math.min((filletReachOnPlate * radius) / (radius + filletRadius), radius);
+  const filletReach = Math.min(Math.max(0, filletReachOnPlate - filletRadius), radius);
   const reach = Math.min(Math.max(fillReach, filletReach), radius);
   const half = Math.max(Math.min(reach, plateWidth / 2), 1e-9);
   const toolFits = filletReach > fillReach && filletReachOnPlate <= plateWidth / 2;
@@ -116,8 +117,9 @@ export function tangentBondWidth(given: TangentBondGiven): TangentBond {
     width: 2 * half,
     edgeGap: tangentGap({ radius, bondLine }, half),
     workingWidth: 2 * bondLine * (((2 * height) / Math.sqrt(narrow)) * turn - angle),
-    glueArea:
-      filledArea(radius, bondLine, half) + (toolFits ? filletArea(filletRadius, filletReachOnPlate - filletReach) : 0),
+    glueArea: toolFits
+      ? filletedArea(radius, bondLine, filletRadius, filletReachOnPlate)
+      : filledArea(radius, bondLine, half),
     endsAtPlate: plateWidth / 2 < reach,
   };
 }

@@ -38,11 +38,12 @@ export default defineCalculator({
       x: { label: 'Screw inside the motor', quantity: 'length' },
       y: { label: 'Length', quantity: 'length' },
       data: (values, result) => {
-        const x = Array.from({ length: 41 }, (_, i) => (1.3 * values.windingDepth * i) / 40);
         const reach = (result.fit.beside ?? result.fit.through)!.reach;
+        const end = Math.max(1.3 * values.windingDepth, reach);
+        const x = [...Array.from({ length: 41 }, (_, i) => (end * i) / 40), reach].sort((a, b) => a - b);
         return {
           x,
-          ...(reach <= x.at(-1)! ? { marker: reach } : {}),
+          marker: reach,
           series: [
             { label: 'thread that holds', role: 'main', y: x.map((depth) => Math.min(depth, values.threadDepth)) },
             {

@@ -180,16 +180,18 @@ export const outputs: readonly ScrewOutput[] = [
 export const steps: readonly Step<ScrewValues, ScrewResult>[] = [
   {
     id: 'reach',
-    says: 'What lies under the motor is taken off the screw’s length; the rest may not reach the winding',
-    formula: '\\text{room} = h_w - (L - t_p - t_w)',
-    numbers: '\\text{room} = \\slot{winding} - (\\slot{reach} + \\slot{grip} - \\slot{grip2}) = \\slot{room}',
+    says: 'Plate and what else lies under the motor are taken off the screw’s length; the rest may not reach the winding',
+    formula: '\\text{room} = h_w - (L - t_p - t_u)',
+    numbers: '\\text{room} = \\slot{winding} - (\\slot{length} - \\slot{plate} - \\slot{rest}) = \\slot{room}',
     slots: (v, { fit, grip }) => {
-      const [one, under] = fit.beside ? [fit.beside, grip.beside] : [fit.through!, grip.through];
+      const [one, under, screwLength] = fit.beside
+        ? [fit.beside, grip.beside, v.screwLength]
+        : [fit.through!, grip.through, v.throughLength];
       return {
         winding: { value: v.windingDepth, quantity: 'length' },
-        reach: { value: one.reach, quantity: 'length' },
-        grip: { value: under, quantity: 'length' },
-        grip2: { value: under, quantity: 'length' },
+        length: { value: screwLength, quantity: 'length' },
+        plate: { value: v.plateThickness, quantity: 'length' },
+        rest: { value: under - v.plateThickness, quantity: 'length' },
         room: { value: one.room, quantity: 'length' },
       };
     },

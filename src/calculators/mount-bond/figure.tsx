@@ -10,22 +10,31 @@ const steps = Array.from({ length: POINTS + 1 }, (_, i) => i / POINTS);
 /** The glue, cut across the tube; above the plate the pull across the glue as the plate tips to the left. */
 export function BondFigure({ values, result, show }: FigureProps<BondValues, BondResult>) {
   const { bond, stress } = result;
-  const { radius, bondLine, filletRadius } = bond.endsAtPlate ? { ...bond, filletRadius: 0 } : { ...bond, ...values };
+  const { radius, bondLine } = bond;
   const under = radius + bondLine;
   const top = under + values.plateThickness;
   const half = values.plateWidth / 2;
   const reach = bond.width / 2;
   const onTube = (x: number): Point => ({ x, y: under - tangentGap(bond, Math.min(Math.abs(x), radius)) });
-  const filleted = bond.filletReach > bond.fillReach && bond.filletReachOnPlate <= half && filletRadius > 0;
-  const edge = (side: 1 | -1): Point[] =>
-    filleted
-      ? steps.map((share) => {
-          const x = reach + (bond.filletReachOnPlate - reach) * share;
-          const from = Math.min(filletRadius, bond.filletReachOnPlate - x);
-          return { x: side * x, y: under - filletRadius + Math.sqrt(filletRadius ** 2 - from ** 2) };
-        })
-      : [{ x: side * reach, y: under }];
-  const glue = [...steps.map((share) => onTube(reach * (2 * share - 1))), ...edge(1), ...edge(-1).reverse()];
+  const filleted = bond.filletReach > bond.fillReach && bond.filletReachOnPlate <= half;
+  const centre = { x: bond.filletReachOnPlate, y: under - values.filletRadius };
+  const touches = filleted ? Math.atan2(centre.x, centre.y) : Math.asin(Math.min(1, reach / radius));
+  const along = steps.map((share) => touches * (2 * share - 1));
+  /** From where the fillet touches the tube, round its hollow, to the plate; without one straight up. */
+  const edge: Point[] = filleted
+    ? steps.map((share) => {
+        const turn = (Math.PI - touches) * (1 - share);
+        return {
+          x: centre.x - values.filletRadius * Math.sin(turn),
+          y: centre.y + values.filletRadius * Math.cos(turn),
+        };
+      })
+    : [{ x: reach, y: under }];
+  const glue = [
+    ...along.map((angle) => ({ x: radius * Math.sin(angle), y: radius * Math.cos(angle) })),
+    ...edge,
+    ...edge.map(({ x, y }) => ({ x: -x, y })).reverse(),
+  ];
   const highest = bond.width > 0 ? stress.stop.peakAt / tangentGap(bond, stress.stop.peakAt) : 1;
   const tall = 0.45 * radius;
   const base = top + 0.12 * radius;

@@ -83,7 +83,7 @@ export const outputs: readonly BondOutput[] = [
     symbol: 'b',
     quantity: 'length',
     group: 'Bond',
-    meaning: 'Across the tube, to where glue or fillet leaves it.',
+    meaning: 'Across the tube, as far as glue fills the gap from tube to plate.',
     value: ({ bond }) => bond.width,
   },
   {
@@ -140,13 +140,11 @@ export const steps: readonly Step<BondValues, BondResult>[] = [
   },
   {
     id: 'fillet',
-    says: 'The fillet leaves the tube at',
-    formula: 'x_f = \\frac{R}{R+r}\\sqrt{(2R+h)(2r-h)}',
+    says: 'The hollow of the fillet lies at',
+    formula: 'x_f = \\sqrt{(2R+h)(2r-h)}-r',
     numbers:
-      'x_f = \\frac{\\slot{radius}}{\\slot{radius2}+\\slot{fillet}}\\sqrt{(\\slot{diameter}+\\slot{line})(2\\cdot\\slot{fillet2}-\\slot{line2})} = \\slot{reach}',
+      'x_f = \\sqrt{(\\slot{diameter}+\\slot{line})(2\\cdot\\slot{fillet}-\\slot{line2})}-\\slot{fillet2} = \\slot{reach}',
     slots: (v, { bond }) => ({
-      radius: { value: bond.radius, quantity: 'length' },
-      radius2: { value: bond.radius, quantity: 'length' },
       fillet: { value: v.filletRadius, quantity: 'length' },
       fillet2: { value: v.filletRadius, quantity: 'length' },
       diameter: { value: v.outerDiameter, quantity: 'length' },

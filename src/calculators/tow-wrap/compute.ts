@@ -2,7 +2,6 @@ import {
   capstanRatio,
   cureWarnings,
   MOUNT_CASES,
-  mountLoads,
   RATE_PER_TEN,
   RESIN_DENSITY,
   resinMass,
@@ -27,7 +26,7 @@ const TOW_FRICTION = 0.2;
 export interface WrapResult {
   path: WrapPath;
   strength: WrapStrength;
-  loads: ReturnType<typeof mountLoads>;
+  loads: ReturnType<typeof loadsAt>;
   pull: Readonly<Record<MountCase, ReturnType<typeof wrapPull>>>;
   use: Readonly<Record<MountCase, number>>;
   worst: MountCase;

@@ -28,7 +28,7 @@ export function WrapFigure({ values, result, show }: FigureProps<WrapValues, Wra
     ];
   };
   const wide = Math.max(half, radius) + band;
-  const side = wide + 0.012;
+  const side = wide + 0.016;
   const length = values.bandSpacing + values.bandWidth + 0.004;
   const bands = [0, values.bandSpacing].map((x) => side + 0.002 + x);
   return (
@@ -37,7 +37,7 @@ export function WrapFigure({ values, result, show }: FigureProps<WrapValues, Wra
       description={`${show(values.turns, 'count')} turns in each band, ${show(band, 'length')} thick. A turn is ${show(path.length, 'length')} long. The legs on one side hold ${show(strength.side, 'force')}.`}
       bounds={{ left: -wide, right: side + length, bottom: -radius - band, top: top + 0.35 * radius }}
       width={520}
-      height={310}
+      height={270}
       margin={{ left: 44, right: 50, top: 44, bottom: 60 }}
       show={show}
     >
@@ -54,8 +54,8 @@ export function WrapFigure({ values, result, show }: FigureProps<WrapValues, Wra
       />
       <Leader
         at={{ x: half - 0.6 * radius * Math.abs(Math.cos(path.meets)), y: under - 0.6 * radius }}
-        dx={22}
-        dy={-34}
+        dx={14}
+        dy={-30}
         text={show(result.pull[result.worst].pull, 'force')}
         tone="bad"
       />
