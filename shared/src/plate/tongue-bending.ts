@@ -18,16 +18,16 @@ export const momentAt = (loads: readonly PointLoad[], x: number): number =>
   loads.reduce((sum, { at, force }) => sum + force * Math.max(0, at - x), 0);
 
 /**
- * Integral of the moment over the rigidity, in units of the rigidity outside the stretch: slope at the end, and with
- * the lever the movement of the end. Exact: between the breaks the moment is a straight line.
+ * Integral of the moment up to a place, in units of the rigidity outside the stretch: slope there, and with the lever
+ * the movement there. Exact: between the breaks the moment is a straight line.
  */
 export function bendTongue(
   loads: readonly PointLoad[],
-  length: number,
+  place: number,
   soft?: SoftStretch,
 ): { slope: number; movement: number } {
-  const breaks = [0, length, ...loads.map(({ at }) => at), ...(soft ? [soft.from, soft.to] : [])]
-    .filter((x) => x >= 0 && x <= length)
+  const breaks = [0, place, ...loads.map(({ at }) => at), ...(soft ? [soft.from, soft.to] : [])]
+    .filter((x) => x >= 0 && x <= place)
     .sort((a, b) => a - b);
   let [slope, movement] = [0, 0];
   for (let i = 1; i < breaks.length; i++) {
@@ -38,8 +38,7 @@ export function bendTongue(
     const step = (to - from) / 6;
     // Simpson's rule is exact here: the product with the lever is a parabola.
     slope += step * (curve(from) + 4 * curve(middle) + curve(to));
-    movement +=
-      step * (curve(from) * (length - from) + 4 * curve(middle) * (length - middle) + curve(to) * (length - to));
+    movement += step * (curve(from) * (place - from) + 4 * curve(middle) * (place - middle) + curve(to) * (place - to));
   }
   return { slope, movement };
 }

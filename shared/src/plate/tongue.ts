@@ -41,6 +41,8 @@ export interface TongueResult {
   netWidth: number;
   /** At the outer screw [m]. */
   deflection: number;
+  /** At each load, in their order [m]. */
+  movements: readonly number[];
   /** The same with the bottom plate alone [m]. */
   deflectionAlone: number;
   /** Bottom first. */
@@ -96,13 +98,13 @@ export function tongue(given: Tongue): TongueResult {
     to: Math.min(length, hole.at + hole.diameter / 2),
     softer: 1 / net,
   };
-  const bend = bendTongue(loads, length, soft);
   const moments = { root: momentAt(loads, 0), hole: hole ? momentAt(loads, hole.at) : 0 };
   const sheets = plates.reduce((sum, { thickness }) => sum + thickness, 0);
   const membrane = plates.reduce((sum, { thickness, youngsModulus }) => sum + thickness * youngsModulus, 0);
-  const slip = (thickness: number): number =>
+  // Shear counts in the plane only, where the tongue is short against its width.
+  const slip = (place: number, thickness: number): number =>
     inPlane
-      ? loads.reduce((sum, { at, force }) => sum + force * at, 0) /
+      ? loads.reduce((sum, { at, force }) => sum + force * Math.min(at, place), 0) /
         (rectangleShearCoefficient(DEFAULT_POISSON_RATIO) * given.shearModulus * width * thickness)
       : 0;
   const rigid = inPlane ? (membrane * width ** 3) / 12 : section.separate;
@@ -111,13 +113,15 @@ export function tongue(given: Tongue): TongueResult {
   const even = !inPlane && link === 'tied' ? (section.share * bendTongue(loads, length).slope) / length : 0;
   const bonded = !inPlane && link === 'bonded' ? section.share : 0;
   const couple = (moment: number): number => even + bonded * moment;
-  const movement = bend.movement * (1 - bonded) - (even * length ** 2) / 2;
+  const movementAt = (place: number): number =>
+    (bendTongue(loads, place, soft).movement * (1 - bonded) - (even * place ** 2) / 2) / rigid + slip(place, sheets);
   return {
     rootMoment: moments.root,
     holeMoment: moments.hole,
     netWidth: width - cut,
-    deflection: movement / rigid + slip(sheets),
-    deflectionAlone: bend.movement / alone + slip(given.bottom.thickness),
+    deflection: movementAt(length),
+    movements: loads.map(({ at }) => movementAt(at)),
+    deflectionAlone: bendTongue(loads, length, soft).movement / alone + slip(length, given.bottom.thickness),
     plates: plates.map((plate, index) => {
       const share = inPlane
         ? (plate.thickness * plate.youngsModulus) / membrane

@@ -1,5 +1,5 @@
 import type { Column } from './column.ts';
-import { columnHeadStiffness } from './head-stiffness.ts';
+import type { HeadStiffness } from './head-stiffness.ts';
 import type { PlateMovement } from './rigid-plate.ts';
 import { add, cross } from './vector.ts';
 
@@ -25,14 +25,17 @@ export interface ColumnForces {
  * Forces of a standoff from the movement of the plate on it.
  * $$H = k_{sway}w + k_c\varphi,\quad M_{head} = k_c w + k_{tilt}\varphi,\quad M_{foot} = H L + M_{head}$$
  * @param column - the standoff
+ * @param stiffness - at its head, from columnHeadStiffness
  * @param movement - of the plate
  * @returns shear, axial force and both end moments
  * @validity as plateOnColumns
- * @throws InputError when a number is out of range
  * @derivation head stiffness of the column; the foot moment closes the moments about the foot
  */
-export function columnForces(column: Column, { displacement, rotation }: PlateMovement): ColumnForces {
-  const { sway, coupling, tilt, axial } = columnHeadStiffness(column);
+export function columnForces(
+  column: Column,
+  { sway, coupling, tilt, axial }: HeadStiffness,
+  { displacement, rotation }: PlateMovement,
+): ColumnForces {
   const head = add(displacement, cross(rotation, { x: column.x, y: column.y, z: 0 }));
   // Tilt is du/dz: about +y it carries the head forward, about +x to the right.
   const bend = (move: number, slope: number): { force: number; moment: number } => ({

@@ -13,7 +13,7 @@ export {
 export type { ColumnForces } from './column-forces.ts';
 export { rigidDiaphragm, type RigidDiaphragm, type SideSpring } from './rigid-diaphragm.ts';
 export { rockingBoss, type RockingBoss } from './rocking-boss.ts';
-export { plateFootStiffness, plateFootStress, type PlateFoot } from './plate-foot.ts';
+export { plateFootPullStress, plateFootStiffness, plateFootStress, type PlateFoot } from './plate-foot.ts';
 export { wallStress, type LoadedWall } from './wall-stress.ts';
 export { closingPreload, screwTension, type ScrewedEnd } from './screwed-end.ts';
 export { bucklingStress, columnTransition, eulerLoad, type Strut } from './buckling.ts';

@@ -1,4 +1,5 @@
-import { requireNotNegative, requirePositive } from '../require.ts';
+import { loadedPlate } from '../plate/index.ts';
+import { requireFinite, requireNotNegative, requirePositive } from '../require.ts';
 import { rockingBoss, type RockingBoss } from './rocking-boss.ts';
 
 export interface PlateFoot extends RockingBoss {
@@ -45,4 +46,28 @@ export function plateFootStress(plate: PlateFoot, moment: number): number {
   requirePlate(plate);
   requireNotNegative(moment, { parameter: 'moment', quantity: 'moment at the plate', kind: 'moment' });
   return (rockingBoss(plate).beta * moment) / (plate.plateRadius * plate.thickness ** 2);
+}
+
+/**
+ * Bending stress that a pull or push along the standoff adds in the plate under its face.
+ * $$\sigma = \frac{6}{t^2}\frac{|N|}{4\pi}\Bigl[(1+\nu)\ln\frac{r}{a}+1\Bigr]\quad\text{supported}$$
+ * @param plate - thickness, modulus, radii, edge
+ * @param axial - along the standoff [N]
+ * @returns stress [Pa]
+ * @validity as plateFootStiffness, face up to 0.7 of the free radius; the pull counts as spread over the face, the screw
+ * hole is not counted
+ * @throws InputError when a number is out of range
+ * @source young-2002-roark, Table 11.2, cases 16 and 17
+ */
+export function plateFootPullStress(plate: PlateFoot, axial: number): number {
+  requirePlate(plate);
+  requireFinite(axial, { parameter: 'axial', quantity: 'force along the standoff', kind: 'force' });
+  return loadedPlate({
+    shape: { radius: plate.plateRadius },
+    edge: plate.edge,
+    force: Math.abs(axial),
+    spotRadius: Math.min(plate.bossRadius, 0.7 * plate.plateRadius),
+    thickness: plate.thickness,
+    youngsModulus: plate.youngsModulus,
+  }).middleStress;
 }

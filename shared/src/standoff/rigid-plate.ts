@@ -49,9 +49,8 @@ export function plateOnColumns({ columns, force, at }: LoadedPlate): PlateOnColu
     y: columns.reduce((sum, { y }) => sum + y, 0) / columns.length,
     z: 0,
   };
-  const stiffness = plateStiffness(
-    columns.map((column) => ({ ...columnHeadStiffness(column), x: column.x - centre.x, y: column.y - centre.y })),
-  );
+  const heads = columns.map(columnHeadStiffness);
+  const stiffness = plateStiffness(columns.map(({ x, y }, i) => ({ ...heads[i]!, x: x - centre.x, y: y - centre.y })));
   const moment = cross({ x: at.x - centre.x, y: at.y - centre.y, z: at.z }, force);
   const solution = solveSymmetric(stiffness, [force.x, force.y, force.z, moment.x, moment.y, moment.z]);
   if (!solution?.every(Number.isFinite)) {
@@ -66,7 +65,7 @@ export function plateOnColumns({ columns, force, at }: LoadedPlate): PlateOnColu
   const rotation = { x: rx, y: ry, z: rz };
   const back = cross(rotation, { x: -centre.x, y: -centre.y, z: 0 });
   const movement = { displacement: add({ x: ux, y: uy, z: uz }, back), rotation };
-  return { ...movement, columns: columns.map((column) => columnForces(column, movement)) };
+  return { ...movement, columns: columns.map((column, i) => columnForces(column, heads[i]!, movement)) };
 }
 
 /**

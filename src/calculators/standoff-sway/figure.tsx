@@ -11,12 +11,12 @@ import {
   Outline,
 } from '~/island/drawing/index.ts';
 import { movementAt } from '@frameworthy/shared/standoff';
+import { drawnFactor } from '../drawn-factor.ts';
 import { NOSE, type SwayResult } from './compute.ts';
 import type { SwayValues } from './inputs.ts';
 
 type Props = FigureProps<SwayValues, SwayResult>;
 
-const FACTORS = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
 /** Drawn sway is at most this share of the length. */
 const DRAWN = 0.35;
 
@@ -28,7 +28,7 @@ function bent(s: number, sway: number, footSlope: number, headSlope: number): nu
 function SideView({ values, result, show }: Props) {
   const { length, foreAft, outerDiameter, hitHeight, bottomPlate, topPlate } = values;
   const sway = Math.abs(result.plate.displacement.x);
-  const factor = FACTORS.findLast((candidate) => candidate * sway <= DRAWN * length) ?? 1;
+  const factor = drawnFactor(sway, DRAWN * length);
   const end = foreAft / 2 + NOSE;
   const head = (x: number, z = 0) => {
     const moved = movementAt(result.plate, { x, y: 0, z });
