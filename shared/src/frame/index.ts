@@ -21,3 +21,11 @@ export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
 export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
 export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';
 export { frameOutline } from './outline.ts';
+export {
+  changedCases,
+  changedFields,
+  changedLists,
+  type ChangedCase,
+  type ChangedField,
+  type ChangedLists,
+} from './compare.ts';

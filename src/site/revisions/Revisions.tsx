@@ -1,0 +1,284 @@
+import {
+  changedCases,
+  changedFields,
+  changedLists,
+  evaluateFrame,
+  frameOutline,
+  type FrameEvaluation,
+  type FrameRecord,
+} from '@frameworthy/shared/frame';
+import type { FrameOutline } from '@frameworthy/shared/outline';
+import { useMemo, useState } from 'preact/hooks';
+import { Overlay } from '~/drawings/index.ts';
+import { useShelf } from '~/frame/browser-store.ts';
+import { explainRecord } from '~/frame/explain.ts';
+import { SAMPLES, titleOf } from '~/frame/samples.ts';
+import { releaseNotes, valueText } from '~/frame/summary.ts';
+import { CopyText } from '~/frame/ui/CopyText.tsx';
+import { CASE_WORDS, MODE_WORDS } from '~/frame/words.ts';
+import type { Show } from '~/island/declaration.ts';
+import { showIn } from '~/island/show.ts';
+import { useUnits } from '~/island/unit-choice.ts';
+
+interface Known {
+  key: string;
+  title: string;
+  record: FrameRecord;
+}
+
+interface Worked extends Known {
+  evaluation: FrameEvaluation;
+  outline: FrameOutline;
+}
+
+type Attempt = Worked | { key: string; title: string; problem: string };
+
+const isWorked = (attempt: Attempt): attempt is Worked => 'evaluation' in attempt;
+
+function work(known: Known, show: Show): Attempt {
+  try {
+    return { ...known, evaluation: evaluateFrame(known.record), outline: frameOutline(known.record) };
+  } catch (error) {
+    return { key: known.key, title: known.title, problem: explainRecord(error, show).text };
+  }
+}
+
+/** Kept frames first, then the samples. */
+function useKnown(): Known[] {
+  const state = useShelf();
+  return useMemo(
+    () => [
+      ...(state?.shelf.frames ?? []).map(({ id, record }) => ({ key: id, title: titleOf(record), record })),
+      ...SAMPLES.map((record, i) => ({ key: `sample${i}`, title: `${titleOf(record)} (sample)`, record })),
+    ],
+    [state],
+  );
+}
+
+const NONE = '';
+
+function Picker({
+  label,
+  id,
+  value,
+  known,
+  onPick,
+  none,
+}: {
+  label: string;
+  id: string;
+  value: string;
+  known: readonly Known[];
+  onPick: (key: string) => void;
+  none?: boolean;
+}) {
+  return (
+    <>
+      <label for={id}>{label}</label>
+      <select id={id} autocomplete="off" onChange={(event) => onPick(event.currentTarget.value)}>
+        {none && (
+          <option value={NONE} selected={value === NONE}>
+            none
+          </option>
+        )}
+        {known.map(({ key, title }) => (
+          <option key={key} value={key} selected={key === value}>
+            {title}
+          </option>
+        ))}
+      </select>
+    </>
+  );
+}
+
+/** All paths in which any of the later frames differs from the first. */
+function Changes({ frames, show }: { frames: readonly Worked[]; show: Show }) {
+  const [first, ...later] = frames as [Worked, ...Worked[]];
+  const changes = later.map(
+    (one) => new Map(changedFields(first.record, one.record).map((change) => [change.path, change])),
+  );
+  const paths = [...new Set(changes.flatMap((one) => [...one.keys()]))];
+  const lists = later.map((one) => ({ title: one.title, ...changedLists(first.record, one.record) }));
+  const words = lists.flatMap(({ title, added, removed, changed, standoffs }) => {
+    const parts = [
+      ...(added.length > 0 ? [`new: ${added.join(', ')}`] : []),
+      ...(removed.length > 0 ? [`gone: ${removed.join(', ')}`] : []),
+      ...(changed.length > 0 ? [`otherwise: ${changed.join(', ')}`] : []),
+      ...(standoffs.before !== standoffs.after
+        ? [`${standoffs.after} standoffs in place of ${standoffs.before}`]
+        : standoffs.moved
+          ? ['standoffs moved']
+          : []),
+    ];
+    return parts.length > 0 ? [`${title}, parts: ${parts.join('; ')}.`] : [];
+  });
+  return (
+    <>
+      {paths.length === 0 && <p>No dimension differs.</p>}
+      {paths.length > 0 && (
+        <div class="scroll" tabIndex={0} role="group" aria-label="What changed">
+          <table>
+            <thead>
+              <tr>
+                <th scope="col">What changed</th>
+                {frames.map(({ key, title }) => (
+                  <th key={key} scope="col">
+                    {title}
+                  </th>
+                ))}
+              </tr>
+            </thead>
+            <tbody>
+              {paths.map((path) => {
+                const any = changes.map((one) => one.get(path)).find((one) => one !== undefined)!;
+                return (
+                  <tr key={path}>
+                    <th scope="row">
+                      <a href={`${any.field.page}.html`}>{any.field.label}</a>
+                    </th>
+                    <td>{valueText(any, any.before, show)}</td>
+                    {changes.map((one, i) => {
+                      const change = one.get(path);
+                      return <td key={i}>{change ? <b>{valueText(change, change.after, show)}</b> : 'as before'}</td>;
+                    })}
+                  </tr>
+                );
+              })}
+            </tbody>
+          </table>
+        </div>
+      )}
+      {words.map((text) => (
+        <p key={text}>{text}</p>
+      ))}
+    </>
+  );
+}
+
+function Figures({ frames, show }: { frames: readonly Worked[]; show: Show }) {
+  const rows: readonly [string, (one: Worked) => string][] = [
+    ['All-up mass', ({ evaluation: { balance } }) => show(balance.allUp, 'mass')],
+    ['Frame alone', ({ evaluation: { balance } }) => show(balance.frameMass, 'mass')],
+    ['Priced parts', ({ evaluation: { balance } }) => balance.cost.toFixed(2)],
+    ['Centre of mass, forward', ({ evaluation: { balance } }) => show(balance.forwardOffset, 'length', 2)],
+    ['Roll at full command', ({ evaluation: { balance } }) => show(balance.agility.roll, 'angularAcceleration')],
+    ['Pitch at full command', ({ evaluation: { balance } }) => show(balance.agility.pitch, 'angularAcceleration')],
+    ['Yaw at full command', ({ evaluation: { balance } }) => show(balance.agility.yaw, 'angularAcceleration')],
+    ['Wheelbase', ({ evaluation: { balance } }) => show(balance.plan.layout.wheelbase, 'length')],
+  ];
+  const [first, ...later] = frames as [Worked, ...Worked[]];
+  const cases = changedCases(first.evaluation, (later[0] ?? first).evaluation).map((one) => one.case);
+  const firstIn = (one: Worked, name: (typeof cases)[number]) =>
+    changedCases(one.evaluation, one.evaluation).find((check) => check.case === name)?.after;
+  return (
+    <div class="scroll" tabIndex={0} role="group" aria-label="Mass, balance and what gives first">
+      <table>
+        <thead>
+          <tr>
+            <th scope="col">What came of it</th>
+            {frames.map(({ key, title }) => (
+              <th key={key} scope="col">
+                {title}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(([label, of]) => (
+            <tr key={label}>
+              <th scope="row">{label}</th>
+              {frames.map((one) => (
+                <td key={one.key}>{of(one)}</td>
+              ))}
+            </tr>
+          ))}
+          {cases.map((name) => (
+            <tr key={name}>
+              <th scope="row">{CASE_WORDS[name].title}</th>
+              {frames.map((one) => {
+                const check = firstIn(one, name);
+                const amount =
+                  check &&
+                  (check.speed
+                    ? show(check.speed.typical, 'speed', 2)
+                    : `${check.margin.typical.toPrecision(2)} times over`);
+                return (
+                  <td key={one.key}>
+                    {check && (
+                      <>
+                        {amount}
+                        <br />
+                        <span class="reason">{MODE_WORDS[check.mode].title}</span>
+                      </>
+                    )}
+                  </td>
+                );
+              })}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** Two or three frames side by side. */
+export function Revisions() {
+  const known = useKnown();
+  const { choice: units } = useUnits();
+  const show = useMemo(() => showIn(units), [units]);
+  const [picked, pick] = useState<readonly (string | undefined)[]>([undefined, undefined, NONE]);
+  const kept = known.filter(({ key }) => !key.startsWith('sample'));
+  // The two latest of the reader's own, or C and D of the samples.
+  const usual = kept.length > 1 ? kept.slice(-2).map(({ key }) => key) : ['sample1', kept[0]?.key ?? 'sample0'];
+  const keys = picked.map((key, i) => key ?? usual[i] ?? NONE);
+  const chosen = keys.flatMap((key) => known.filter((one) => one.key === key));
+  const attempts = useMemo(() => chosen.map((one) => work(one, show)), [keys.join(), known, show]);
+  const frames = attempts.filter(isWorked);
+  const put = (at: number) => (key: string) => pick(picked.map((one, i) => (i === at ? key : one)));
+  const [first, second] = frames;
+  return (
+    <div class="desk wide">
+      <div class="bar">
+        <div class="choosing">
+          <Picker id="first-frame" label="Before" value={keys[0]!} known={known} onPick={put(0)} />
+          <Picker id="second-frame" label="After" value={keys[1]!} known={known} onPick={put(1)} />
+          <Picker id="third-frame" label="And beside them" value={keys[2]!} known={known} onPick={put(2)} none />
+        </div>
+      </div>
+      {attempts.map((attempt) =>
+        isWorked(attempt) ? null : (
+          <p key={attempt.key} class="stale-note">{`${attempt.title} cannot be worked out: ${attempt.problem}`}</p>
+        ),
+      )}
+      {first && second && (
+        <>
+          <section aria-labelledby="changed">
+            <h2 id="changed">What changed</h2>
+            <Changes frames={frames} show={show} />
+          </section>
+          <section aria-labelledby="bought">
+            <h2 id="bought">What it cost and what it bought</h2>
+            <Figures frames={frames} show={show} />
+          </section>
+          <section aria-labelledby="over">
+            <h2 id="over">One drawn over the other</h2>
+            <div class="two">
+              <figure class="figure">
+                <Overlay before={first.outline} after={second.outline} view="plan" show={show} />
+              </figure>
+              <figure class="figure">
+                <Overlay before={first.outline} after={second.outline} view="side" show={show} />
+              </figure>
+            </div>
+          </section>
+          <section aria-labelledby="notes">
+            <h2 id="notes">In plain words, for release notes</h2>
+            <CopyText text={releaseNotes(first, second, show)} label="Release notes" />
+          </section>
+          <p class="estimate-note">Estimates for comparing the two. Survivable speeds are no promise.</p>
+        </>
+      )}
+    </div>
+  );
+}
