@@ -12,7 +12,7 @@ import {
 } from '@frameworthy/shared/fit';
 import { MEASURED_OVER_LINEAR } from '@frameworthy/shared/impact';
 import { CATALOGUE_LENGTHS, plateFootStiffness } from '@frameworthy/shared/standoff';
-import { metalOf, plateFootOf } from '../body-parts.ts';
+import { ALUMINIUM_6061_T6 as METAL, QUASI_ISOTROPIC_PLATE } from '@frameworthy/shared/material';
 import { arrange } from './arrange.ts';
 import { valuesOf, type FitValues } from './inputs.ts';
 
@@ -42,10 +42,15 @@ export interface FitResult {
 
 /** The body that both arrangements stand in. */
 export function bodyOf(values: FitValues): FitBody & HeightCase {
-  const { metal, yieldStrength } = metalOf(values.material);
   const { bodyLength, bodyWidth, endWidth, endLength, outerDiameter } = values;
   const foot = (thickness: number) =>
-    plateFootStiffness(plateFootOf({ outerDiameter, plateRadius: PLATES.radius }, thickness));
+    plateFootStiffness({
+      thickness,
+      youngsModulus: QUASI_ISOTROPIC_PLATE.youngsModulus.typical,
+      bossRadius: outerDiameter / 2,
+      plateRadius: PLATES.radius,
+      edge: 'supported',
+    });
   const end = { width: endWidth, length: endLength };
   return {
     plate: { length: bodyLength, width: bodyWidth, nose: end, tail: end },
@@ -62,9 +67,9 @@ export function bodyOf(values: FitValues): FitBody & HeightCase {
       standoff: {
         outerDiameter,
         bore: Math.min(BORE, outerDiameter * 0.6),
-        youngsModulus: metal.youngsModulus.typical,
-        shearModulus: metal.shearModulus.typical,
-        yieldStrength,
+        youngsModulus: METAL.youngsModulus.typical,
+        shearModulus: METAL.shearModulus.typical,
+        yieldStrength: METAL.yieldStrength.typical,
         foot: foot(PLATES.bottom),
         head: foot(PLATES.top),
       },

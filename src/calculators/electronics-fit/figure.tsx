@@ -1,7 +1,7 @@
 import { Fragment } from 'preact';
 import { plateCorners, type Box, type PlacedItem } from '@frameworthy/shared/fit';
 import type { FigureProps, Show } from '~/island/declaration.ts';
-import { CentreLine, DimensionLine, Drawing, HiddenLine, Leader, Outline } from '~/island/drawing/index.ts';
+import { CentreLine, DimensionLine, Drawing, HiddenLine, Label, Leader, Outline } from '~/island/drawing/index.ts';
 import type { Filled, FitResult } from './compute.ts';
 import type { FitValues } from './inputs.ts';
 import { collisionWords } from './words.ts';
@@ -14,12 +14,6 @@ interface ViewProps {
 }
 
 const PLATE = 0.002;
-const SHORT: Readonly<Record<string, string>> = {
-  'board stack': 'stack',
-  transmitter: 'transmitter',
-  camera: 'camera',
-  capacitor: 'capacitor',
-};
 
 /** A station's own name also stands for its two standoffs. */
 const isTouched = ({ touched }: Filled, name: string) =>
@@ -65,8 +59,8 @@ function Plan({ one, values, show }: ViewProps) {
       title={`Arrangement ${one.letter} from above, nose to the right`}
       description={`Plate ${show(bodyLength, 'length')} by ${show(bodyWidth, 'length')}. ${one.collisions.length === 0 ? 'Nothing collides.' : `${one.collisions.length} collisions, hatched: ${collisionWords(one, show)}.`}`}
       bounds={{ left: -reach, right: reach, bottom: -bodyWidth / 2, top: bodyWidth / 2 }}
-      height={210}
-      margin={{ left: 22, right: 22, top: 34, bottom: 34 }}
+      height={214}
+      margin={{ left: 22, right: 22, top: 34, bottom: 40 }}
       show={show}
     >
       <Outline points={corners} />
@@ -101,26 +95,36 @@ function Plan({ one, values, show }: ViewProps) {
           />
         );
       })}
-      {one.items
-        .filter(({ item }) => SHORT[item.name])
-        .map(({ item }, i) => (
+      {one.items.map(({ item: { name, kind, x, z } }) => {
+        const tone = isTouched(one, name) ? 'bad' : 'quiet';
+        const text = isTouched(one, name) ? 'collides' : '';
+        if (kind === 'board' || kind === 'transmitter') {
+          // What sits on the stack would hide its name.
+          const under = kind === 'board' && one.items.some(({ item }) => item.kind === 'transmitter' && item.z > z);
+          const says = [kind === 'board' ? 'stack' : name, text].filter(Boolean).join(': ');
+          return (
+            <Label key={name} at={{ x, y: 0 }} dy={under ? -9 : 9} text={under ? `on ${says}` : says} tone={tone} />
+          );
+        }
+        if (kind !== 'camera' && kind !== 'capacitor') return null;
+        const out = Math.abs(x) > 0.6 * half ? -Math.sign(x) : Math.sign(x) || 1;
+        return (
           <Leader
-            key={item.name}
-            at={{ x: item.x, y: 0 }}
-            dx={item.x > 0 ? 8 : -8}
-            dy={(i % 2 ? -1 : 1) * 62}
-            text={isTouched(one, item.name) ? `${SHORT[item.name]}: collides` : SHORT[item.name]!}
-            tone={isTouched(one, item.name) ? 'bad' : 'quiet'}
+            key={name}
+            at={{ x, y: 0 }}
+            dx={8 * out}
+            dy={kind === 'camera' ? -62 : 62}
+            text={[name, text].filter(Boolean).join(': ')}
+            tone={tone}
           />
-        ))}
-      {one.shortestBody && (
-        <DimensionLine
-          from={{ x: -half, y: -bodyWidth / 2 }}
-          to={{ x: half, y: -bodyWidth / 2 }}
-          offset={-18}
-          label={show(bodyLength, 'length')}
-        />
-      )}
+        );
+      })}
+      <DimensionLine
+        from={{ x: -half, y: -bodyWidth / 2 }}
+        to={{ x: half, y: -bodyWidth / 2 }}
+        offset={-26}
+        label={show(bodyLength, 'length')}
+      />
     </Drawing>
   );
 }

@@ -1,6 +1,5 @@
 import type { HolePattern } from '@frameworthy/shared/fit';
 import type { ChoiceInput, QuantityInput, Values } from '~/island/declaration.ts';
-import { standoffInputs } from '../body-inputs.ts';
 
 const MM = 1e-3;
 const DEGREE = Math.PI / 180;
@@ -190,7 +189,10 @@ export const inputs = {
   across: length(BODY, 'Across a pair', [36, 10, 120, 0.5], 'Between the middles of two standoffs of a pair.', {
     parameters: ['standoffs', 'columns'],
   }),
-  outerDiameter: { ...standoffInputs.outerDiameter, group: BODY, parameters: ['standoffDiameter'] },
+  outerDiameter: length(BODY, 'Standoffs, outside', [5, 3, 8, 0.1], 'Of a round one, or across flats.', {
+    frameField: 'body.standoff.outerDiameter',
+    parameters: ['standoffDiameter'],
+  }),
   mounts: length(
     PARTS,
     'Soft mounts under the stack',
@@ -246,7 +248,6 @@ export const inputs = {
   }),
   hanging: length(ROOM, 'Hanging from the top plate', [0.5, 0, 15, 0.1], 'Screw ends, strap, pad.', { symbol: 'h_t' }),
   rise: length(ROOM, 'Rise on soft mounts', [0.5, 0, 5, 0.1], 'How far the stack jumps in a hit.', { symbol: 'r' }),
-  material: { ...standoffInputs.material, group: HIT },
   mass: quantity('mass', 1e-3)(HIT, 'All-up mass', [650, 50, 5000, 10], 'Ready to fly, with the pack.', {
     frameField: 'mass.allUp',
     symbol: 'm',

@@ -32,21 +32,8 @@ export const steps: readonly Step<FitValues, FitResult>[] = [
     },
   },
   {
-    id: 'tilt',
-    says: 'Height of the tilted camera.',
-    formula: "h_c' = l_c\\sin\\theta + h_c\\cos\\theta",
-    numbers: "h_c' = \\slot{l}\\cdot\\sin\\slot{t} + \\slot{h}\\cdot\\cos\\slot{t2} = \\slot{result}",
-    slots: (v) => ({
-      l: length(v.cameraLength),
-      h: length(v.cameraSide),
-      t: angle(v.aTilt),
-      t2: angle(v.aTilt),
-      result: length(camera(v).height),
-    }),
-  },
-  {
     id: 'lens',
-    says: 'Top of its lens, which may stand higher.',
+    says: 'Top of the lens of the tilted camera, over half the height of its turned body.',
     formula: "h_l = \\tfrac12 h_c' + \\left(\\tfrac12 l_c + r_l\\right)\\sin\\theta + \\tfrac12 d_l\\cos\\theta",
     numbers:
       'h_l = \\tfrac12\\cdot\\slot{h} + \\left(\\tfrac12\\cdot\\slot{l} + \\slot{r}\\right)\\cdot\\sin\\slot{t} + \\tfrac12\\cdot\\slot{d}\\cdot\\cos\\slot{t2} = \\slot{result}',
