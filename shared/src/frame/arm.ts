@@ -11,7 +11,13 @@ export function armSection({ arm }: FrameRecord): Section {
 
 export const hasSleeve = ({ arm }: FrameRecord): boolean => arm.kind === 'tube' && arm.sleeve.wall > 0;
 
-/** Sizes of the sleeve: it fills the bore but for the bond line. */
+/**
+ * Sizes of the sleeve: it fills the bore but for the bond line.
+ * @param record - a valid record
+ * @returns outside diameter and wall [m]
+ * @validity tube arms
+ * @derivation bore less twice the bond line
+ */
 export function sleeveOf({ arm: { tube, sleeve } }: FrameRecord): { outside: number; wall: number } {
   return { outside: tube.outerDiameter - 2 * tube.wall - 2 * sleeve.bondLine, wall: sleeve.wall };
 }

@@ -5,7 +5,13 @@ export type LeafValue = number | string | Spread;
 
 const parts = (path: string): string[] => path.split('.');
 
-/** The value at a path, or undefined where the record has none. Own properties alone are looked at. */
+/**
+ * The value at a dotted path. Own properties alone are looked at.
+ * @param record - any value
+ * @param path - dotted path
+ * @returns the value, or nothing where there is none
+ * @derivation look-up
+ */
 export function valueAt(record: unknown, path: string): unknown {
   return parts(path).reduce<unknown>(
     (at, key) =>
@@ -19,7 +25,14 @@ export function valueAt(record: unknown, path: string): unknown {
 /** The value of a single field of a valid record. */
 export const leafOf = (record: FrameRecord, path: LeafPath): LeafValue => valueAt(record, path) as LeafValue;
 
-/** A copy of the record with another value at a path; all that does not lie on the way is shared. */
+/**
+ * A copy of a record with another value at a path.
+ * @param record - a record that has all objects on the way
+ * @param path - dotted path
+ * @param value - what stands there afterwards
+ * @returns the copy; what does not lie on the way is shared with the record
+ * @derivation replacement
+ */
 export function withValue<T>(record: T, path: string, value: unknown): T {
   const [key, ...rest] = parts(path) as [string, ...string[]];
   const held = record as Record<string, unknown>;
