@@ -1,3 +1,4 @@
+import { ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
 import type { QuantityInput } from '~/island/declaration.ts';
 import { ownMaterial } from './arm-inputs.ts';
 
@@ -8,7 +9,7 @@ const strength = (label: string, symbol: string, help: string, value: number): Q
   symbol,
   help,
   group: 'Arm',
-  default: value * MPA,
+  default: value,
   min: 10 * MPA,
   max: 2000 * MPA,
   step: 10 * MPA,
@@ -21,7 +22,12 @@ export const strengthInputs = {
     'Bending strength',
     '\\sigma_b',
     'Along the arm, the lower of tension and compression.',
-    600,
+    ROLL_WRAPPED_TUBE.bendingStrength.typical,
   ),
-  shearStrength: strength('Shear strength', '\\tau_b', 'In the plane of wall or plate.', 80),
+  shearStrength: strength(
+    'Shear strength',
+    '\\tau_b',
+    'In the plane of wall or plate.',
+    ROLL_WRAPPED_TUBE.shearStrength.typical,
+  ),
 };

@@ -1,3 +1,4 @@
+import { ALUMINIUM_7075_T6, TITANIUM_6AL_4V } from '../material/metals.ts';
 import { PROPERTY_CLASSES, type PropertyClass } from '../joint/index.ts';
 
 /**
@@ -6,8 +7,18 @@ import { PROPERTY_CLASSES, type PropertyClass } from '../joint/index.ts';
  */
 export const SCREW_MATERIALS = {
   ...PROPERTY_CLASSES,
-  titanium: { label: 'titanium Ti-6Al-4V', tensileStrength: 896e6, proofStress: 827e6, shearRatio: 0.6 },
-  aluminium: { label: 'aluminium 7075-T6', tensileStrength: 572e6, proofStress: 503e6, shearRatio: 0.58 },
+  titanium: {
+    label: 'titanium Ti-6Al-4V',
+    tensileStrength: TITANIUM_6AL_4V.tensileStrength.low,
+    proofStress: TITANIUM_6AL_4V.yieldStrength.low,
+    shearRatio: 0.6,
+  },
+  aluminium: {
+    label: 'aluminium 7075-T6',
+    tensileStrength: ALUMINIUM_7075_T6.tensileStrength.typical,
+    proofStress: ALUMINIUM_7075_T6.yieldStrength.typical,
+    shearRatio: 0.58,
+  },
 } as const satisfies Record<string, PropertyClass>;
 
 export type ScrewMaterial = keyof typeof SCREW_MATERIALS;

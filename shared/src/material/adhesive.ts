@@ -1,4 +1,4 @@
-import type { Adhesive } from './material.ts';
+import type { Adhesive, Resin } from './material.ts';
 import { GPA, materialValue, MPA, spread } from './value.ts';
 
 /** Two-part structural paste, cured at room temperature. */
@@ -12,4 +12,16 @@ export const EPOXY_PASTE: Adhesive = {
     'petrie-2000-adhesives',
     'Room temperature: 8.6 plain, 17.9 toughened. Hot or badly prepared bonds fall to half and less.',
   ),
+  acrossStrength: materialValue(
+    spread(MPA, 5, 8, 10),
+    'common practice',
+    'common-practice',
+    'No published figure for carbon tube was found.',
+  ),
+};
+
+/** What tow and cloth are wetted with. */
+export const LAMINATING_EPOXY: Resin = {
+  name: 'Laminating epoxy, cured',
+  density: materialValue(spread(1, 1100, 1200, 1250), 'typical published', 'willberg-2023-lectures'),
 };

@@ -1,8 +1,15 @@
-import type { CarbonPart } from './material.ts';
+import type { CarbonPlate } from './material.ts';
 import { GPA, materialValue, MPA, spread } from './value.ts';
 
+const HEAD_PRESSURE = materialValue(
+  spread(MPA, 100, 150, 250),
+  'common practice',
+  'common-practice',
+  'A cautious number: matrix and edge of the head decide, hardly the order of the plies.',
+);
+
 /** Plate of woven plies at 0/90, as cut for arms and body plates. */
-export const WOVEN_PLATE: CarbonPart = {
+export const WOVEN_PLATE: CarbonPlate = {
   name: 'Woven carbon plate, 0/90',
   density: materialValue(spread(1, 1500, 1600, 1600), 'data sheet', 'woven-plate-data-sheet'),
   youngsModulus: materialValue(spread(GPA, 50, 70, 75), 'data sheet', 'woven-plate-data-sheet'),
@@ -15,10 +22,11 @@ export const WOVEN_PLATE: CarbonPart = {
   ),
   shearStrength: materialValue(spread(MPA, 70, 90, 110), 'data sheet', 'woven-plate-data-sheet'),
   bearingStrength: materialValue(spread(MPA, 300, 450, 600), 'estimate', 'willberg-2023-lectures'),
+  headPressure: HEAD_PRESSURE,
 };
 
 /** Plate with plies at 0, 90 and ±45 degrees in equal parts. */
-export const QUASI_ISOTROPIC_PLATE: CarbonPart = {
+export const QUASI_ISOTROPIC_PLATE: CarbonPlate = {
   name: 'Quasi-isotropic carbon plate',
   density: materialValue(spread(1, 1500, 1580, 1600), 'common practice', 'common-practice'),
   youngsModulus: materialValue(
@@ -36,4 +44,5 @@ export const QUASI_ISOTROPIC_PLATE: CarbonPart = {
   bendingStrength: materialValue(spread(MPA, 300, 420, 550), 'estimate', 'woven-plate-data-sheet'),
   shearStrength: materialValue(spread(MPA, 120, 180, 250), 'estimate', 'woven-plate-data-sheet'),
   bearingStrength: materialValue(spread(MPA, 300, 450, 600), 'estimate', 'willberg-2023-lectures'),
+  headPressure: HEAD_PRESSURE,
 };

@@ -17,6 +17,8 @@ export interface Metal extends Material {
   yieldStrength: MaterialValue;
   /** [Pa] */
   tensileStrength: MaterialValue;
+  /** What a thread tapped in it strips at [Pa]. */
+  shearStrength: MaterialValue;
 }
 
 /** Carbon parts: strengths by direction and by the way of loading. */
@@ -27,6 +29,11 @@ export interface CarbonPart extends Material {
   shearStrength: MaterialValue;
   /** Bearing strength at a screw [Pa]. */
   bearingStrength: MaterialValue;
+}
+
+export interface CarbonPlate extends CarbonPart {
+  /** Through the thickness, under a head with edges [Pa]. */
+  headPressure: MaterialValue;
 }
 
 export interface CarbonTube extends CarbonPart {
@@ -44,4 +51,29 @@ export interface Adhesive {
   shearModulus: MaterialValue;
   /** Apparent lap shear strength [Pa]. */
   lapShearStrength: MaterialValue;
+  /** Across the bond, of the adhesive or of the carbon's outer ply, whichever lets go first [Pa]. */
+  acrossStrength: MaterialValue;
+}
+
+export interface Fibre {
+  name: string;
+  /** [kg/m³] */
+  density: MaterialValue;
+  /** Young's modulus along it [Pa]. */
+  youngsModulus: MaterialValue;
+  /** [Pa] */
+  tensileStrength: MaterialValue;
+}
+
+export interface Resin {
+  name: string;
+  /** Cured [kg/m³]. */
+  density: MaterialValue;
+}
+
+/** Two surfaces pressed together. */
+export interface Contact {
+  name: string;
+  /** Share of the pressing force that resists sliding [-]. */
+  friction: MaterialValue;
 }

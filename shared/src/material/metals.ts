@@ -18,6 +18,7 @@ export const ALUMINIUM_7075_T6: Metal = {
     'aluminum-association-7075',
     'Design minima of sheet lie near 538.',
   ),
+  shearStrength: materialValue(spread(MPA, 300, 331, 331), 'typical published', 'aluminum-association-7075'),
 };
 
 /** Standoffs of unknown alloy: the low end is what an unnamed one may be. */
@@ -28,6 +29,7 @@ export const ALUMINIUM_6061_T6: Metal = {
   shearModulus: materialValue(spread(GPA, 25.5, 26, 26.5), 'common practice', 'common-practice'),
   yieldStrength: materialValue(spread(MPA, 215, 276, 290), 'common practice', 'common-practice'),
   tensileStrength: materialValue(spread(MPA, 260, 310, 325), 'common practice', 'common-practice'),
+  shearStrength: materialValue(spread(MPA, 160, 200, 210), 'common practice', 'common-practice'),
 };
 
 /** Screws of property class 10.9; other classes stand in the joint topic. */
@@ -38,6 +40,12 @@ export const STEEL: Metal = {
   shearModulus: materialValue(spread(GPA, 77, 79, 81), 'common practice', 'common-practice'),
   yieldStrength: materialValue(spread(MPA, 940, 940, 940), 'standard minimum', 'iso-2013-898'),
   tensileStrength: materialValue(spread(MPA, 1040, 1040, 1040), 'standard minimum', 'iso-2013-898'),
+  shearStrength: materialValue(
+    spread(MPA, 520, 620, 650),
+    'estimate',
+    'en-2005-1993-1-8',
+    'Half of the tensile strength is what the code counts on for class 10.9; 0.6 of it is usual for steel.',
+  ),
 };
 
 export const TITANIUM_6AL_4V: Metal = {
@@ -47,4 +55,10 @@ export const TITANIUM_6AL_4V: Metal = {
   shearModulus: materialValue(spread(GPA, 42, 44, 44), 'typical published', 'titanium-data-sheet'),
   yieldStrength: materialValue(spread(MPA, 827, 830, 880), 'typical published', 'titanium-data-sheet'),
   tensileStrength: materialValue(spread(MPA, 896, 900, 950), 'typical published', 'titanium-data-sheet'),
+  shearStrength: materialValue(
+    spread(MPA, 500, 550, 570),
+    'typical published',
+    'titanium-data-sheet',
+    'The low end is our estimate.',
+  ),
 };

@@ -1,10 +1,11 @@
+import { LAMINATING_EPOXY } from '../material/adhesive.ts';
 import { requireBetween, requireNotNegative } from '../require.ts';
 
 /** Fibre volume fractions that a way of working reaches [-]. willberg-2023-lectures, lecture on fibre and matrix. */
 export const FIBRE_FRACTIONS = { handLaid: 0.4, pressed: 0.6, ceiling: 0.7 } as const;
 
 /** Of cured laminating epoxy [kg/m³]. willberg-2023-lectures, lecture on fibre and matrix. */
-export const RESIN_DENSITY = 1200;
+export const RESIN_DENSITY = LAMINATING_EPOXY.density.typical;
 
 export interface FibreAndResinParts {
   /** Volume fraction of fibre [-]. */

@@ -1,13 +1,14 @@
+import { STANDARD_FIBRE } from '../material/fibre.ts';
 import { requireBetween, requirePositive } from '../require.ts';
 
 /** Standard-modulus carbon fibre. carbon-fibre-data-sheet: density, strength, modulus, filament diameter. */
 export const STANDARD_CARBON_FIBRE = {
   /** [kg/m³] */
-  density: 1760,
+  density: STANDARD_FIBRE.density.typical,
   /** [Pa] */
-  tensileStrength: 3530e6,
+  tensileStrength: STANDARD_FIBRE.tensileStrength.typical,
   /** [Pa] */
-  youngsModulus: 230e9,
+  youngsModulus: STANDARD_FIBRE.youngsModulus.typical,
   /** [m] */
   filamentDiameter: 7e-6,
 } as const;

@@ -1,3 +1,4 @@
+import { ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
 import type { Values } from '~/island/declaration.ts';
 import { materialInputs, ownMaterial, rootSpringInputs, shapeInputs } from '../arm-inputs.ts';
 import { armLength } from '../root-inputs.ts';
@@ -13,7 +14,7 @@ export const inputs = {
     label: 'Density',
     symbol: '\\rho',
     quantity: 'density',
-    default: 1550,
+    default: ROLL_WRAPPED_TUBE.density.typical,
     min: 500,
     max: 9000,
     step: 10,

@@ -1,4 +1,5 @@
 import type { ChoiceInput, QuantityInput } from '~/island/declaration.ts';
+import { ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
 import { outerDiameter, sleeveWall, wall } from '../root-inputs.ts';
 
 export const inputs = {
@@ -22,7 +23,7 @@ export const inputs = {
     symbol: '\\sigma_h',
     help: 'Pinch a cut-off in a vice over a kitchen scale: strength is 6 W R / (π t²), with W the load per length.',
     group: 'Tube',
-    default: 200e6,
+    default: ROLL_WRAPPED_TUBE.hoopBendingStrength.typical,
     min: 10e6,
     max: 800e6,
     step: 10e6,

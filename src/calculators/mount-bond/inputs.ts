@@ -51,7 +51,7 @@ export const inputs = {
     label: 'Strength across the bond',
     symbol: '\\sigma_a',
     quantity: 'stress',
-    default: 8 * MPA,
+    default: EPOXY_PASTE.acrossStrength.typical,
     min: 1 * MPA,
     max: 40 * MPA,
     step: 0.5 * MPA,

@@ -1,3 +1,4 @@
+import { ALUMINIUM_6061_T6, WOVEN_PLATE } from '@frameworthy/shared/material';
 import type { Inputs } from '~/island/declaration.ts';
 
 export const inputs = {
@@ -61,7 +62,7 @@ export const inputs = {
     symbol: '\\tau',
     help: 'Aluminium of unknown alloy about 200 MPa, 7075-T6 typically 331 MPa, mild steel nut about 300 MPa.',
     group: 'Tapped part',
-    default: 200e6,
+    default: ALUMINIUM_6061_T6.shearStrength.typical,
     min: 50e6,
     max: 700e6,
     step: 5e6,
@@ -91,7 +92,7 @@ export const inputs = {
     symbol: 'p_\\mathrm{max}',
     help: 'Through its thickness, under a head with edges. 150 MPa is a cautious number of common practice for carbon plate.',
     group: 'Plate',
-    default: 150e6,
+    default: WOVEN_PLATE.headPressure.typical,
     min: 20e6,
     max: 600e6,
     step: 5e6,

@@ -10,7 +10,7 @@ import {
   type HoleUse,
   type TubeRootResult,
 } from '@frameworthy/shared/joint';
-import { PULTRUDED_TUBE, ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
+import { CARBON_CLAMPED, PULTRUDED_TUBE, ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
 import { massPerLength, roundTubeSection } from '@frameworthy/shared/section';
 import type { Values } from '~/island/declaration.ts';
 import type { inputs } from './inputs.ts';
@@ -25,9 +25,6 @@ export interface RootResult {
   mass: number;
   screwDiameter: number;
 }
-
-/** Friction of carbon on carbon or metal, where it is counted at all. */
-const FRICTION = 0.15;
 
 export function strengthsOf(values: RootValues): { bearing: number; shear: number; bending: number; density: number } {
   if (values.tubeMaterial === 'own') {
@@ -51,7 +48,10 @@ export function compute(values: RootValues): RootResult {
     ...values,
     tube,
     screwDiameter: thread.diameter,
-    slipForce: values.friction === 'counted' ? slipForce({ preload: values.preload, friction: FRICTION, faces: 2 }) : 0,
+    slipForce:
+      values.friction === 'counted'
+        ? slipForce({ preload: values.preload, friction: CARBON_CLAMPED.friction.typical, faces: 2 })
+        : 0,
     strengths: { ...strengths, characteristicLength: CHARACTERISTIC_LENGTHS.point },
   });
   const screw = screwUse(

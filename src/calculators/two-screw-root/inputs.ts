@@ -1,3 +1,4 @@
+import { ROLL_WRAPPED_TUBE } from '@frameworthy/shared/material';
 import type { ChoiceInput, QuantityInput } from '~/island/declaration.ts';
 import { armLength, outerDiameter, screwSpacing, sleeveWall, wall } from '../root-inputs.ts';
 
@@ -75,15 +76,21 @@ export const inputs = {
     'Bearing strength',
     '\\sigma_b',
     'Mean pressure of a screw at which the hole gives.',
-    400e6,
+    ROLL_WRAPPED_TUBE.bearingStrength.typical,
     'bearing',
   ),
-  shearStrength: strength('Shear strength of the wall', '\\tau', 'In the plane of the wall.', 80e6, 'shear'),
+  shearStrength: strength(
+    'Shear strength of the wall',
+    '\\tau',
+    'In the plane of the wall.',
+    ROLL_WRAPPED_TUBE.shearStrength.typical,
+    'shear',
+  ),
   bendingStrength: strength(
     'Bending strength along the tube',
     '\\sigma',
     'The lower of tension and compression.',
-    600e6,
+    ROLL_WRAPPED_TUBE.bendingStrength.typical,
     'bending',
   ),
   thread: {
