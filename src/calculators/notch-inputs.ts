@@ -10,6 +10,9 @@ export interface NotchedWall extends Orthotropic {
   shearStrength: number;
 }
 
+/** A tenth more or less moves K by a hundredth: no field is spent on it. */
+const POISSON_RATIO = 0.3;
+
 const wallOf = (part: CarbonPart, modulusY: number, poissonRatio: number): NotchedWall => ({
   modulusX: part.youngsModulus.typical,
   modulusY,
@@ -18,24 +21,21 @@ const wallOf = (part: CarbonPart, modulusY: number, poissonRatio: number): Notch
   bendingStrength: part.bendingStrength.typical,
   shearStrength: part.shearStrength.typical,
 });
-const tubeOf = (tube: CarbonTube): NotchedWall => wallOf(tube, tube.hoopModulus.typical, 0.3);
+const tubeOf = (tube: CarbonTube): NotchedWall => wallOf(tube, tube.hoopModulus.typical, POISSON_RATIO);
 const plateOf = (plate: CarbonPart, ratio: number): NotchedWall => wallOf(plate, plate.youngsModulus.typical, ratio);
 
 const WALLS = {
   'roll-wrapped': tubeOf(ROLL_WRAPPED_TUBE),
   pultruded: tubeOf(PULTRUDED_TUBE),
   woven: plateOf(WOVEN_PLATE, 0.1),
-  quasi: plateOf(QUASI_ISOTROPIC_PLATE, 0.3),
+  quasi: plateOf(QUASI_ISOTROPIC_PLATE, POISSON_RATIO),
 } as const;
 
 export type WallName = keyof typeof WALLS | 'own';
 
 /** The wall behind a name, or the reader's own figures. */
-export function wallNamed(name: WallName, own: NotchedWall): NotchedWall {
-  if (name !== 'own') return WALLS[name];
-  const { modulusX, modulusY, shearModulus, poissonRatio, bendingStrength, shearStrength } = own;
-  return { modulusX, modulusY, shearModulus, poissonRatio, bendingStrength, shearStrength };
-}
+export const wallNamed = (name: WallName, own: Omit<NotchedWall, 'poissonRatio'>): NotchedWall =>
+  name === 'own' ? { ...own, poissonRatio: POISSON_RATIO } : WALLS[name];
 
 export const holeMaterial = (
   wall: NotchedWall,
@@ -64,13 +64,14 @@ export function ownWallInputs(shown: Shown) {
       symbol: 'E_x',
       default: start.modulusX,
       parameters: ['youngsModulus'],
-      help: 'Stack of plies gives all four constants.',
+      help: 'Stack of plies gives these constants.',
     }),
     modulusY: own({
       ...modulus,
       label: 'Modulus across it',
       symbol: 'E_y',
       default: start.modulusY,
+      parameters: ['poissonRatio'],
       help: 'Round a tube, or across a strip.',
     }),
     shearModulus: own({
@@ -80,16 +81,6 @@ export function ownWallInputs(shown: Shown) {
       default: start.shearModulus,
       parameters: ['holeFactor'],
       help: '4 to 6 GPa for 0/90 plies, 10 to 20 with ±45°.',
-    }),
-    poissonRatio: own({
-      quantity: 'ratio',
-      label: 'Poisson’s ratio',
-      symbol: '\\nu_{xy}',
-      default: start.poissonRatio,
-      min: 0,
-      max: 0.6,
-      step: 0.01,
-      help: '0.03 to 0.1 for 0/90 fabric, about 0.3 otherwise.',
     }),
     bendingStrength: own({
       ...strength,

@@ -1,5 +1,5 @@
 import { InputError, type Warning } from '../error.ts';
-import { edgeDistanceWarnings, finiteWidthFactor } from '../joint/index.ts';
+import { finiteWidthFactor } from '../joint/index.ts';
 import { requireFinite } from '../require.ts';
 import { requireLength } from '../require-physical.ts';
 import { holeInBending, tensionRatios } from './bending-field.ts';
@@ -15,7 +15,14 @@ export interface DrilledStripArm extends DrilledHole {
 const EDGE_DRILLED: Warning = {
   code: 'edge-drilled',
   message:
-    'This hole is drilled into the edge of the plate, between its plies: the constants of the laminate do not hold there, and it splits the plate.',
+    'Drilled into the edge of the plate, between its plies: it splits, and the laminate’s constants do not hold.',
+};
+
+/** Rule of thumb for a laminate, as in LEAST_DISTANCES of joint; kept apart so that a page need not load its messages. */
+const LEAST_WIDTH = 5 * (1 - 1e-9);
+const NARROW: Warning = {
+  code: 'width-short',
+  message: 'The strip is narrower than five hole diameters: little is left beside the hole.',
 };
 
 /** Least wall beside the hole, as a share of the way from its centre to the edge. */
@@ -52,14 +59,14 @@ export function drilledStripArm(drilled: DrilledStripArm): DrilledArm {
     throw new InputError({
       ...about,
       value: away > 0 ? offset : holeDiameter,
-      rule: away > 0 ? 'brings the hole over or too near the edge of the strip' : 'leaves too little beside the hole',
+      rule: 'leaves no sound wall between hole and edge',
     });
   }
   const tension = tensionRatios(holeDiameter, material);
   const widthFactor = finiteWidthFactor(Math.min(1 - LEAST_WALL, holeDiameter / (2 * edge)));
   const area = { gross: across * through, net: (across - holeDiameter) * through };
   const warnings = [
-    ...edgeDistanceWarnings({ diameter: holeDiameter, width: 2 * edge }),
+    ...(2 * edge < LEAST_WIDTH * holeDiameter ? [NARROW] : []),
     ...(holeAxis === 'horizontal' ? [EDGE_DRILLED] : []),
   ];
   if (holeAxis === bending) {

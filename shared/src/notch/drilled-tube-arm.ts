@@ -22,7 +22,8 @@ const CHART = { hole: 0.4, bore: 0.9 } as const;
 
 const BEYOND: Warning = {
   code: 'tube-hole-beyond-chart',
-  message: 'The hole is wider, or the wall thinner, than the chart behind the elastic factor reaches: its end is used.',
+  message:
+    'The hole is too wide, or the wall too thin, for the chart of the elastic factor: the end of the chart is used.',
 };
 
 /**

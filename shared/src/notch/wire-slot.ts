@@ -68,7 +68,7 @@ export function wireSlot(slot: WireSlot): WireSlotResult {
       parameter: 'slotLength',
       quantity: 'length of the slot',
       value: slotLength,
-      rule: 'is too short for its wires, which take',
+      rule: 'is too short for its wires',
       limit: bundle,
       kind: 'length',
     });

@@ -106,7 +106,7 @@ export function HoleInArmFigure({ values, result, show }: FigureProps<HoleValues
       </Drawing>
       <Drawing
         title="Section through the hole, load upright"
-        description={`Drawn so that the load acts upright; the neutral axis is dash-dotted. The hole is ${PLACE_WORDS[result.drilled.place]}.`}
+        description="The neutral axis is dash-dotted."
         bounds={{ left: -across / 2, right: across / 2, bottom: -deep / 2, top: deep / 2 }}
         height={200}
         margin={{ left: 80, right: 150, top: 34, bottom: 34 }}

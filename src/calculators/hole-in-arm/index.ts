@@ -25,9 +25,9 @@ export default defineCalculator({
       : []),
   ],
   says: ({ drilled, forces }, _, show) =>
-    `The hole is ${PLACE_WORDS[drilled.place]} and leaves ${show(drilled.notchedShare, 'percent', 2)} of the section’s bending strength; the elastic peak alone would leave ${show(drilled.elasticShare, 'percent', 2)}. ${
+    `The hole is ${PLACE_WORDS[drilled.place]} and leaves ${show(drilled.notchedShare, 'percent', 2)} of the bending strength there; the elastic peak would leave ${show(drilled.elasticShare, 'percent', 2)}. ${
       forces.holeForce < forces.rootForce
-        ? `The arm now breaks at the hole, at ${show(forces.holeForce, 'force')} instead of ${show(forces.rootForce, 'force')} at the root.`
+        ? `The arm breaks at the hole, at ${show(forces.holeForce, 'force')} instead of ${show(forces.rootForce, 'force')} at the root.`
         : `The root still breaks first, at ${show(forces.rootForce, 'force')}.`
     }`,
   steps,
@@ -36,11 +36,9 @@ export default defineCalculator({
   figureCaption:
     'To scale, in the plane of the load, with the moment below. Dashed: a hole that cuts the stressed faces.',
   assumptions: [
-    'Static force, one section, one hole. The root is taken whole: its screw holes are a question of their own.',
-    'Tube chart times laminate factor is an approximation. At the faces of a strip the factor of plain tension is used, which is high.',
-    'The lengths d₀ and a₀ belong to one laminate and are carried over. Expect a fifth either way.',
-    'A clean hole: splinters at the exit cost more than any of this.',
-    'Results are estimates.',
+    'Static force, one section, one clean hole; the root taken whole.',
+    'Tube chart times laminate factor is an approximation; at the faces of a strip plain tension is used, on the safe side.',
+    'The lengths d₀ and a₀ are carried over from another laminate: expect a fifth either way. Results are estimates.',
   ],
   sources: [
     'pilkey-2008-peterson',
@@ -54,13 +52,10 @@ export default defineCalculator({
   formulas: [
     'notch/drilled-tube-arm.ts',
     'notch/drilled-strip-arm.ts',
-    'notch/bending-field.ts',
     'notch/hole-field.ts',
     'notch/hole-in-arm.ts',
     'joint/tube-hole-factor.ts',
     'joint/orthotropic-hole.ts',
     'joint/notched-strength.ts',
-    'section/drilled-tube.ts',
-    'section/slotted-tube.ts',
   ],
 });

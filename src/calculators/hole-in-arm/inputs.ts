@@ -63,7 +63,7 @@ export const inputs = {
     choices: { vertical: 'up or down', horizontal: 'sideways' },
     default: 'vertical',
     group: 'Load at the motor',
-    help: 'Thrust and landings bend an arm up or down, gates and poles sideways.',
+    help: 'Thrust and landings bend up or down, gates and poles sideways.',
   },
   tipForce: {
     quantity: 'force',
@@ -82,7 +82,7 @@ export const inputs = {
     default: 'tube',
     group: 'Arm',
     frameField: 'arm.kind',
-    help: 'One section from the outer screw to the motor.',
+    help: 'One section to the motor.',
   },
   armLength: { ...armLength, group: 'Arm' },
   outerDiameter: { ...outerDiameter, group: 'Arm', shownWhen: isTube },

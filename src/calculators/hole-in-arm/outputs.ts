@@ -100,7 +100,7 @@ export const outputs: readonly HoleOutput[] = [
   kept(
     'shearShare',
     'Of the shear strength',
-    'The shear of the force flows past the neutral axis; near the motor that may decide.',
+    'At the neutral axis; near the motor it may decide.',
     ({ drilled }) => drilled.shearShare,
   ),
   force('holeForce', 'At the hole', 'As a notched laminate.', ({ forces }) => forces.holeForce),
@@ -116,7 +116,7 @@ export const outputs: readonly HoleOutput[] = [
     label: 'Harmless from',
     symbol: 'x_0',
     quantity: 'length',
-    meaning: 'From this station outwards the root is the weaker place in bending.',
+    meaning: 'From here outwards the root is weaker in bending.',
     group: 'Largest force at the motor',
     value: ({ forces }) => forces.harmlessFrom,
     verdict: ({ forces }, { station }) =>

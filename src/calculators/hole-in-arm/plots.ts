@@ -41,20 +41,17 @@ export const plots: readonly Plot<HoleValues, HoleResult>[] = [
     caption: 'Where the drilled section crosses the root’s line, the hole no longer decides.',
     x: { label: 'Outer screw to hole', quantity: 'length' },
     y: { label: 'Force at the motor', quantity: 'force' },
-    data: (values, { forces }, compute) => ({
-      ...sweep(
+    data: (values, _result, compute) =>
+      sweep(
         values,
         compute,
         { input: 'station', from: values.holeDiameter, to: Math.max(0.7 * values.armLength, values.station) },
         [
-          { label: 'with the hole', of: (result) => result.forces.holeForce, role: 'main' },
-          { label: 'elastic peak', of: (result) => result.forces.elasticForce, role: 'second' },
-          { label: 'undrilled there', of: (result) => result.forces.wholeForce, role: 'comparison' },
-          { label: 'root, undrilled', of: (result) => result.forces.rootForce, role: 'limit' },
+          { label: 'with the hole', of: ({ forces }) => forces.holeForce, role: 'main' },
+          { label: 'elastic peak', of: ({ forces }) => forces.elasticForce, role: 'second' },
+          { label: 'undrilled there', of: ({ forces }) => forces.wholeForce, role: 'comparison' },
+          { label: 'root, undrilled', of: ({ forces }) => forces.rootForce, role: 'limit' },
         ],
       ),
-      stations:
-        forces.harmlessFrom > values.holeDiameter ? [{ x: forces.harmlessFrom, label: 'harmless from here' }] : [],
-    }),
   },
 ];

@@ -21,7 +21,7 @@ export const steps: readonly Step<HoleValues, HoleResult>[] = [
   },
   {
     id: 'factor',
-    says: 'Elastic factor of a small hole in a wide sheet of this laminate',
+    says: 'Elastic factor of a hole in a wide sheet of this laminate',
     formula: 'K = 1 + \\sqrt{2\\Bigl(\\sqrt{E_x/E_y}-\\nu_{xy}\\Bigr)+E_x/G_{xy}}',
     numbers:
       'K = 1 + \\sqrt{2\\Bigl(\\sqrt{\\slot{ex}/\\slot{ey}}-\\slot{nu}\\Bigr)+\\slot{ex2}/\\slot{g}} = \\slot{k}',
@@ -32,17 +32,6 @@ export const steps: readonly Step<HoleValues, HoleResult>[] = [
       g: { value: wall.shearModulus, quantity: 'modulus' },
       nu: ratio(wall.poissonRatio),
       k: ratio(holeFactor),
-    }),
-  },
-  {
-    id: 'reach',
-    says: 'How far beside the hole the point criterion looks',
-    formula: '\\xi = \\frac{d/2}{d/2+d_0}',
-    numbers: '\\xi = \\frac{\\slot{hole}/2}{\\slot{hole}/2+\\slot{d0}} = \\slot{xi}',
-    slots: (v) => ({
-      hole: length(v.holeDiameter),
-      d0: length(v.pointLength),
-      xi: ratio(v.holeDiameter / (v.holeDiameter + 2 * v.pointLength)),
     }),
   },
   {
@@ -59,7 +48,7 @@ export const steps: readonly Step<HoleValues, HoleResult>[] = [
   },
   {
     id: 'harmless',
-    says: 'The hole is as strong as the root where the moment has fallen to that share',
+    says: 'As strong as the root where the moment has fallen to that share',
     formula: 'x_0 = L\\,(1-s)',
     numbers: 'x_0 = \\slot{arm}\\cdot(1-\\slot{kept}) = \\slot{from}',
     slots: (v, { drilled, forces }) => ({

@@ -13,8 +13,6 @@ export interface NotchResult {
   freeShare: number;
   /** Stress at the slot's corners from the twist over the notched strength [-]. */
   warpingUse: number;
-  /** Tube past the motor axis that the wires need [m]. */
-  neededPast: number;
 }
 
 export function compute(values: NotchValues): NotchResult {
@@ -37,6 +35,5 @@ export function compute(values: NotchValues): NotchResult {
     heldShare: slot.openLength === 0 ? 1 : slot.twist.heldShare,
     freeShare: slot.openLength === 0 ? 1 : slot.twist.share,
     warpingUse: slot.twist.warpingStress / (wall.bendingStrength * slot.notchedRatio),
-    neededPast: values.tubePast + wires.needed - wires.standPast,
   };
 }

@@ -5,7 +5,6 @@ import {
   Drawing,
   HiddenLine,
   Label,
-  Leader,
   Line,
   Outline,
   type Point,
@@ -105,16 +104,10 @@ export function TipNotchFigure({ values, result, show }: FigureProps<NotchValues
             tone={safe ? 'good' : 'bad'}
           />
         )}
-        <DimensionLine
-          from={{ x: tubePast, y: slotWidth / 2 }}
-          to={{ x: tubePast, y: -slotWidth / 2 }}
-          offset={22}
-          label={show(slotWidth, 'length')}
-        />
       </Drawing>
       <Drawing
         title="Scrape, slot upwards, and the open section"
-        description={`A flat obstacle at ${show(scrapeAngle, 'angle')} to the arm that touches the end of the tube ${safe ? 'clears' : 'meets'} the wires. The torsion constant of the open section is ${show(result.slot.twist.share, 'percent', 2)} of the whole tube’s.`}
+        description={`An obstacle at ${show(scrapeAngle, 'angle')} that touches the end of the tube ${safe ? 'clears' : 'meets'} the wires.`}
         bounds={{ left: cut, right: centre + half, bottom: -half, top: half + Math.max(rise, tall) }}
         height={210}
         margin={{ left: 30, right: 24, top: 30, bottom: 40 }}
@@ -130,33 +123,20 @@ export function TipNotchFigure({ values, result, show }: FigureProps<NotchValues
           open
           fill="shade"
         />
-        <HiddenLine
-          points={[
-            { x: -slotReach, y: half },
-            { x: -slotReach, y: half - wall },
-            { x: tubePast, y: half - wall },
-          ]}
-          open
-        />
         <Outline
-          points={[
-            { x: -slotReach, y: half - wall },
-            { x: -slotReach, y: half + proud },
-            { x: edge, y: half + proud },
-            { x: edge, y: half - wall },
-          ]}
-          open
+          rect={{ x: -slotReach, y: half - wall, width: result.wires.bundle, height: wall + tall }}
+          fill="paper"
           tone="accent"
         />
         <Line from={{ x: tubePast, y: half }} to={{ x: tubePast - run, y: half + rise }} tone={safe ? 'good' : 'bad'} />
-        <Leader
+        <Label
           at={{ x: tubePast - run / 2, y: half + rise / 2 }}
-          dx={26}
-          dy={14}
+          dx={8}
+          dy={8}
+          align="start"
           text={safe ? 'tube first' : 'wire first'}
           tone={safe ? 'good' : 'bad'}
         />
-        <CentreLine from={{ x: 0, y: -half }} to={{ x: 0, y: half }} />
         {cutRing({ outer: half, inner: half - wall, half: slotWidth / 2, walls: 'one' }).map((points, i) => (
           <Outline key={i} points={points.map(({ x, y }) => ({ x: x + centre, y }))} fill="hatch" />
         ))}

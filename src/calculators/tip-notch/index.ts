@@ -23,8 +23,8 @@ export default defineCalculator({
           },
         ]
       : [],
-  says: ({ slot, wires }, { slotReach }, show) =>
-    `In bending the slot may reach ${show(slot.farthest, 'length')} inwards; yours ${slotReach > 0 ? `reaches ${show(slotReach, 'length')}` : 'ends outside of the motor axis'}. The tube stands ${show(wires.standPast, 'length')} past the wires and needs ${show(wires.needed, 'length')}. ${
+  says: ({ slot, wires }, _, show) =>
+    `In bending the slot may reach ${show(slot.farthest, 'length')} inwards. The tube stands ${show(wires.standPast, 'length')} past the wires and needs ${show(wires.needed, 'length')}. ${
       slot.openLength > 0
         ? `Over ${show(slot.openLength, 'length')} past the mount the tube is open: free to warp it has ${show(slot.twist.share, 'percent', 2)} of its torsion stiffness.`
         : 'The mount grips past the slot, so the tube twists as a closed one.'
@@ -35,11 +35,9 @@ export default defineCalculator({
   figureCaption:
     'To scale, motor axis dash-dotted. Below: a flat obstacle touching the tube’s end, and the open section.',
   assumptions: [
-    'Static forces, root undrilled. The slot’s round end counts as a round hole, on the safe side; its lips do not buckle.',
-    'Thin walls. Twist with one end held is a low estimate: the whole tube behind gives a little too.',
-    'The mount grips all round; one that sits on top closes nothing.',
-    'Wires are pulled to the inner end of the slot; the obstacle is flat.',
-    'Results are estimates.',
+    'Static forces, root undrilled. The slot’s round end counts as a round hole; its lips do not buckle.',
+    'Thin walls; the mount grips all round. Twist with one end held is a low estimate.',
+    'Wires lie at the inner end of the slot; the obstacle is flat. Results are estimates.',
   ],
   sources: [
     'young-2002-roark',
@@ -52,7 +50,6 @@ export default defineCalculator({
     'notch/tip-slot.ts',
     'notch/wire-slot.ts',
     'notch/slotted-twist.ts',
-    'section/slotted-tube.ts',
     'section/open-tube.ts',
     'joint/notched-strength.ts',
   ],

@@ -13,7 +13,7 @@ const bending: readonly NotchOutput[] = [
     label: 'Up or down, at the slot’s end',
     quantity: 'percent',
     digits: 2,
-    meaning: 'Of the open section’s strength, where the slot begins.',
+    meaning: 'Of the open section’s strength.',
     value: ({ slot }) => slot.use.vertical,
     verdict: ({ slot }) => verdictOfUse(slot.use.vertical, 'the open section'),
   },
@@ -22,17 +22,9 @@ const bending: readonly NotchOutput[] = [
     label: 'Sideways, at the slot’s end',
     quantity: 'percent',
     digits: 2,
-    meaning: 'The same with strike and reaction torque together.',
+    meaning: 'Strike and reaction torque together.',
     value: ({ slot }) => slot.use.horizontal,
     verdict: ({ slot }) => verdictOfUse(slot.use.horizontal, 'the open section'),
-  },
-  {
-    key: 'notchedRatio',
-    label: 'Strength at its round end',
-    quantity: 'percent',
-    digits: 2,
-    meaning: 'At the extreme fibre the slot’s end counts as a round hole.',
-    value: ({ slot }) => slot.notchedRatio,
   },
   {
     key: 'netArea',
@@ -42,20 +34,12 @@ const bending: readonly NotchOutput[] = [
     value: ({ slot }) => slot.section.area,
   },
   {
-    key: 'secondMomentVertical',
-    label: 'Second moment, up or down',
-    symbol: 'I_v',
+    key: 'secondMoment',
+    label: 'Second moment, through the slot',
+    symbol: 'I',
     quantity: 'secondMomentOfArea',
-    meaning: 'Of the open section about its own centroid.',
-    value: ({ slot }) => slot.section.vertical.secondMomentOfArea,
-  },
-  {
-    key: 'secondMomentHorizontal',
-    label: 'Second moment, sideways',
-    symbol: 'I_h',
-    quantity: 'secondMomentOfArea',
-    meaning: 'In the plane of the propellers.',
-    value: ({ slot }) => slot.section.horizontal.secondMomentOfArea,
+    meaning: 'Of the open section, in the plane of its slot: the lower one.',
+    value: ({ slot }, { slotFaces }) => slot.section[slotFaces].secondMomentOfArea,
   },
 ];
 
@@ -65,7 +49,7 @@ const torsion: readonly NotchOutput[] = [
     label: 'Torsion constant, open over closed',
     quantity: 'percent',
     digits: 2,
-    meaning: 'A slit tube has lost nearly all of it: the price of the slot.',
+    meaning: 'A slit tube has lost nearly all of it.',
     value: ({ slot }) => slot.twist.share,
     verdict: ({ slot }) =>
       slot.openLength > 0
@@ -77,7 +61,7 @@ const torsion: readonly NotchOutput[] = [
     label: 'Open length past the mount',
     symbol: 'l',
     quantity: 'length',
-    meaning: 'Between the mount’s grip and the whole tube.',
+    meaning: 'From the mount’s grip to the whole tube.',
     value: ({ slot }) => slot.openLength,
   },
   {
@@ -93,7 +77,7 @@ const torsion: readonly NotchOutput[] = [
     label: 'Torsion constant, open',
     symbol: 'J',
     quantity: 'secondMomentOfArea',
-    meaning: 'Length of the wall times its thickness cubed, over three.',
+    meaning: 'Of the slotted one.',
     value: ({ slot }) => slot.section.torsionConstant,
   },
   {
@@ -101,7 +85,7 @@ const torsion: readonly NotchOutput[] = [
     label: 'Torque of the strike',
     symbol: 'T',
     quantity: 'moment',
-    meaning: 'About the shear centre, which stands outside of the tube: forces through the axis twist it too.',
+    meaning: 'About the shear centre: forces through the axis twist it too.',
     value: ({ slot }) => slot.torque,
   },
   {
@@ -121,18 +105,11 @@ const torsion: readonly NotchOutput[] = [
     value: ({ slot }) => slot.wholeTorque,
   },
   {
-    key: 'twistWhole',
-    label: 'Twist of that length, whole',
-    quantity: 'angle',
-    meaning: 'Under the torque of the strike.',
-    value: ({ slot }) => slot.twist.whole,
-  },
-  {
     key: 'twistHeld',
     label: 'Twist, open, inner end held',
     symbol: '\\varphi',
     quantity: 'angle',
-    meaning: 'For a short slot: the whole tube keeps its inner end from warping.',
+    meaning: 'Where the whole tube keeps it from warping: a short slot.',
     value: ({ slot }) => slot.twist.held,
   },
   {
@@ -167,7 +144,7 @@ export const outputs: readonly NotchOutput[] = [
     label: 'Slot may reach inwards to',
     symbol: 'a_{max}',
     quantity: 'length',
-    meaning: 'Before it is weaker in bending than the undrilled root.',
+    meaning: 'Until it is weaker in bending than the root.',
     headline: true,
     value: ({ slot }) => slot.farthest,
     verdict: ({ slot }, { slotReach }) =>
@@ -184,9 +161,7 @@ export const outputs: readonly NotchOutput[] = [
     headline: true,
     value: ({ wires }) => wires.standPast,
     verdict: ({ wires }) =>
-      wires.standPast >= wires.needed
-        ? { level: 'good', text: 'a scrape meets tube first' }
-        : { level: 'bad', text: 'a scrape meets wire first' },
+      wires.standPast >= wires.needed ? { level: 'good', text: 'tube first' } : { level: 'bad', text: 'wire first' },
   },
   ...inGroup('Wires', [
     {
@@ -196,21 +171,6 @@ export const outputs: readonly NotchOutput[] = [
       quantity: 'length',
       meaning: 'For wear and a shallow scrape.',
       value: ({ wires }) => wires.needed,
-    },
-    {
-      key: 'neededPast',
-      label: 'Tube needed past the motor axis',
-      quantity: 'length',
-      meaning: 'With the slot ending where it does.',
-      value: ({ neededPast }) => neededPast,
-    },
-    {
-      key: 'bundle',
-      label: 'Slot taken up by the wires',
-      symbol: 'e_w',
-      quantity: 'length',
-      meaning: 'From its inner end.',
-      value: ({ wires }) => wires.bundle,
     },
   ]),
   ...inGroup('Bending', bending),

@@ -33,7 +33,7 @@ export const steps: readonly Step<NotchValues, NotchResult>[] = [
   },
   {
     id: 'moment',
-    says: 'Moment at the inner end of the slot, sideways; nothing where the slot ends outside of the motor axis',
+    says: 'Moment sideways at the inner end of the slot; none where that lies outside of the motor axis',
     formula: 'M_h = F_h\\,a + T_r',
     numbers: 'M_h = \\slot{force}\\cdot\\slot{reach}+\\slot{reaction} \\Rightarrow \\slot{moment}',
     slots: (v, { slot }) => ({
@@ -45,7 +45,7 @@ export const steps: readonly Step<NotchValues, NotchResult>[] = [
   },
   {
     id: 'open',
-    says: 'Torsion constant of the slotted one: the wall is a strip now, rolled up',
+    says: 'Torsion constant of the open tube: its wall is a rolled-up strip',
     formula: 'J = \\tfrac13\\,s_w\\,t^3',
     numbers: 'J = \\tfrac13\\cdot\\slot{round}\\cdot(\\slot{wall})^3 = \\slot{j}',
     slots: (v, { slot }) => ({
@@ -56,7 +56,7 @@ export const steps: readonly Step<NotchValues, NotchResult>[] = [
   },
   {
     id: 'torque',
-    says: 'Torque of the strike about the shear centre, e outside of the axis; F is the force that the slot faces across',
+    says: 'Torque about the shear centre; F acts across the slot',
     formula: 'T = F_h\\,z + F\\,e',
     numbers: 'T = \\slot{force}\\cdot\\slot{height}+\\slot{across}\\cdot\\slot{e} = \\slot{torque}',
     slots: (v, { slot }) => ({
