@@ -113,7 +113,7 @@ function Plan({ one, values, show }: ViewProps) {
             key={name}
             at={{ x, y: 0 }}
             dx={8 * out}
-            dy={kind === 'camera' ? -62 : 62}
+            dy={kind === 'camera' ? -66 : 68}
             text={[name, text].filter(Boolean).join(': ')}
             tone={tone}
           />

@@ -20,7 +20,7 @@ export default defineCalculator({
   plots,
   Figure: FitFigure,
   figureCaption:
-    'Both arrangements from above and from the right, to scale. What collides is hatched and says so; dashed outlines are room for wires; the dashed line in the side view is what the stack needs.',
+    'Both arrangements from above and from the right, to scale. What collides is hatched and says so; dashed outlines are room for wires; the dashed line in the side view is what the stack needs. Without a name, at the tail: receiver and antenna exit.',
   assumptions: [
     'Parts are upright boxes along the frame, the camera a tilted one with a round lens. The top plate lies over all of them. A capacitor lies across the body.',
     'Shortest body: the order fore and aft stays, each pair of standoffs moves as one, nothing moves sideways.',

@@ -44,7 +44,7 @@ const arrangement = (group: string, d: Defaults) => ({
     group,
     'Stack at',
     [d.stackAt, -120, 120, 0.5],
-    'Its middle ahead of the middle of the motors; below zero is behind.',
+    'Its middle ahead of the motors’ middle; below zero is behind.',
   ),
   pattern: {
     label: 'Hole pattern',
@@ -58,7 +58,7 @@ const arrangement = (group: string, d: Defaults) => ({
     group,
     choices: { M2: 'M2', M3: 'M3' },
     default: 'M3',
-    help: 'Usual holes: 2.2 mm on 20 and 25.5 mm patterns, 3.2 mm on drilled 20 mm boards, 4 mm with soft mounts on 30.5 mm.',
+    help: 'Usual holes: 2.2 mm on 25.5, up to 3.2 mm on 20, 4 mm on 30.5.',
   } as const,
   boardSide: length(
     group,
@@ -66,13 +66,9 @@ const arrangement = (group: string, d: Defaults) => ({
     [36, 20, 60, 0.5],
     'Usual: 36 to 42 mm on 30.5, 32 to 36 mm on 25.5, 27 to 32 mm on 20.',
   ),
-  boards: length(
-    group,
-    'Height of the boards',
-    [d.boards, 3, 30, 0.5],
-    'From the underside of the lowest to the highest part of the top one, plugs in.',
-    { symbol: 'h_b' },
-  ),
+  boards: length(group, 'Height of the boards', [d.boards, 3, 30, 0.5], 'From the underside of the lowest, plugs in.', {
+    symbol: 'h_b',
+  }),
   transmitter: {
     label: 'Video transmitter',
     group,
@@ -85,7 +81,7 @@ const arrangement = (group: string, d: Defaults) => ({
     group,
     choices: { on: 'on the stack', behind: 'on the plate' },
     default: d.place,
-    help: 'On the stack it rests on nuts and spacers, over the middle of the boards.',
+    help: 'On the stack it rests on the nuts.',
   } as const,
   transmitterAt: length(
     group,
@@ -102,7 +98,7 @@ const arrangement = (group: string, d: Defaults) => ({
     group,
     choices: { four: '4: front and rear pair', six: '6: a middle pair as well' },
     default: d.count,
-    help: 'In pairs, as far apart across as stated below.',
+    help: 'In pairs, alike across.',
   } as const,
   front: length(group, 'Front pair at', [d.front, -50, 150, 0.5], 'Ahead of the middle of the motors.'),
   middle: length(group, 'Middle pair at', [d.middle, -120, 120, 0.5], 'Counts with six standoffs.'),
