@@ -20,7 +20,7 @@ export const obstacleInputs = ({ group, label, frameField }: Stated) => ({
     } as const,
     default: 'entered',
     group,
-    help: 'All but the first are common practice, no source: guesses within a factor of two or three.',
+    help: 'Common practice, no source: good to a factor of two or three.',
   },
   contactStiffness: {
     label: 'Stiffness of the contact',
@@ -33,7 +33,7 @@ export const obstacleInputs = ({ group, label, frameField }: Stated) => ({
     group,
     frameField,
     shownWhen: (values) => values.obstacle === 'entered',
-    help: 'Obstacle and crushed spot in series. A hard frame on concrete: about 100 N/mm, worked back from measured drops.',
+    help: 'Obstacle and crushed spot in a row. About 100 N/mm on concrete, worked back from drop tests.',
   } satisfies QuantityInput as QuantityInput,
 });
 

@@ -1,5 +1,6 @@
 import { InputError } from '../error.ts';
 import { principalAxes, type InertiaTensor, type Vector } from '../mass/index.ts';
+import { momentOf } from '../mass/vector.ts';
 import { requireBetween, requireFinite } from '../require.ts';
 import { effectiveMass, type Turn } from './effective-mass.ts';
 
@@ -14,11 +15,6 @@ export interface PointBlow {
   direction: Vector;
 }
 
-const cross = (a: Vector, b: Vector): Vector => ({
-  x: a.y * b.z - a.z * b.y,
-  y: a.z * b.x - a.x * b.z,
-  z: a.x * b.y - a.y * b.x,
-});
 const dot = (a: Vector, b: Vector): number => a.x * b.x + a.y * b.y + a.z * b.z;
 
 /**
@@ -48,7 +44,7 @@ export function effectiveMassAt({ mass, inertia, lever, direction }: PointBlow):
     });
   }
   const along = { x: direction.x / size, y: direction.y / size, z: direction.z / size };
-  const turning = cross(lever, along);
+  const turning = momentOf(lever, along);
   const turns = principalAxes(inertia).map(({ moment, direction: axis }) => ({
     lever: dot(turning, axis),
     momentOfInertia: moment,

@@ -7,13 +7,7 @@ import {
   type Strike,
   type StrikeDirection,
 } from '@frameworthy/shared/impact';
-import {
-  craftParts,
-  massProperties,
-  placedBattery,
-  triangleInequality,
-  type MassProperties,
-} from '@frameworthy/shared/mass';
+import { craftParts, massProperties, placedBattery, type MassProperties } from '@frameworthy/shared/mass';
 import { craftOf, packOf } from '../craft-inputs.ts';
 import { contactOf } from '../obstacle-inputs.ts';
 import { oneSectionArm, type OneSectionArm } from '../one-section-arm.ts';
@@ -62,13 +56,15 @@ function craftFrom(values: LoadValues): MassProperties {
   if (values.craft === 'entered') {
     const { mass, rollInertia, pitchInertia, yawInertia, centreHeight } = values;
     const inertia = { xx: rollInertia, yy: pitchInertia, zz: yawInertia, xy: 0, xz: 0, yz: 0 };
-    if (triangleInequality(inertia).shortfall > 0) {
+    // No products here, so the entered moments are the principal ones.
+    const largest = Math.max(rollInertia, pitchInertia, yawInertia);
+    if (2 * largest > rollInertia + pitchInertia + yawInertia) {
       throw new InputError({
         parameter: 'yawInertia',
         quantity: 'inertia in roll, pitch and yaw',
         value: yawInertia,
         kind: 'momentOfInertia',
-        rule: 'is not that of any body: the two smaller ones must add up to the largest at least',
+        rule: 'is that of no body: the two smaller must add up to the largest at least',
       });
     }
     return { mass, centre: { x: 0, y: 0, z: centreHeight }, inertia };

@@ -34,7 +34,7 @@ function Plan({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
   return (
     <Drawing
       title="The craft from above, nose to the right"
-      description={`At the front left motor: sideways ${show(strikes.sideways.peakForce, 'force')}, along the arm ${show(strikes.along.peakForce, 'force')}.`}
+      description={`Sideways ${show(strikes.sideways.peakForce, 'force')}, along the arm ${show(strikes.along.peakForce, 'force')}.`}
       bounds={boundsOf(corners)}
       height={340}
       margin={{ left: 70, right: 96, top: 96, bottom: 44 }}
@@ -83,7 +83,7 @@ function Side({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
   return (
     <Drawing
       title="The struck arm from the side"
-      description={`Up or down ${show(strikes.vertical.peakForce, 'force')} at ${show(L, 'length')} from the outer screw. The other two blows land ${show(hitHeight, 'length')} above the arm's axis.`}
+      description={`Up or down ${show(strikes.vertical.peakForce, 'force')}; the others ${show(hitHeight, 'length')} above the axis.`}
       bounds={bounds}
       height={230}
       margin={{ left: 20, right: 96, top: 92, bottom: 44 }}

@@ -9,7 +9,7 @@ import { steps } from './steps.ts';
 export default defineCalculator({
   id: 'arm-loads',
   title: 'Loads on an arm',
-  question: 'How hard is the end of my arm hit, from which side is it worst, and what does full thrust do to it?',
+  question: 'How hard is my arm hit, from which side is it worst, and what does full thrust do to it?',
   inputs,
   compute,
   outputs,
@@ -21,15 +21,13 @@ export default defineCalculator({
   steps,
   plots,
   Figure: ArmLoadsFigure,
-  figureCaption:
-    'To scale. Arrows grow with the square root of the force, lower end of the band. The quartered circle is the centre of mass.',
+  figureCaption: 'To scale. Arrows grow with the root of the force. Quartered circle: centre of mass.',
   assumptions: [
     'For comparing two designs and for orders of magnitude. No promise that an arm survives.',
-    'The craft is free in the air and rigid but for the struck arm; all is linear until it breaks. Measured peaks of small frames lie about 1.5 times above that: the band.',
+    'A craft free in the air, rigid but for the struck arm; all linear until it breaks. Measured peaks of small frames lie about 1.5 times above that: the band.',
     'Nobody knows the stiffness of obstacle and root well. Change them and see whether the ranking of your designs holds.',
-    'The motor’s own mass is counted behind the arm, though the obstacle stops it: within 15 % on concrete, up to half too much force on grass.',
+    'The motor’s own mass is counted behind the arm: within 15 % on concrete, up to half too much force on grass.',
     'Bare arm of one section: no sleeve, holes or notch. Along the arm the give of the screws is left out.',
-    'By parts: body and pack are even boxes, arms rods, motors cylinders.',
   ],
   sources: [
     'hibbeler-mechanics',
@@ -41,7 +39,6 @@ export default defineCalculator({
   formulas: [
     'impact/tip-strike.ts',
     'impact/effective-mass-at.ts',
-    'impact/effective-mass.ts',
     'impact/moving-mass.ts',
     'impact/peak-force-band.ts',
     'impact/obstacles.ts',

@@ -7,7 +7,7 @@ import type { LoadValues } from './inputs.ts';
 type LoadOutput = Output<LoadValues, LoadResult>;
 
 const GROUPS: Readonly<Record<StrikeDirection, string>> = {
-  sideways: 'Sideways, in the plane of the propellers',
+  sideways: 'Sideways',
   vertical: 'Up or down',
   along: 'Along the arm',
 };
@@ -24,7 +24,7 @@ function blow(direction: StrikeDirection): LoadOutput[] {
       label: 'Mass that the blow meets',
       symbol: 'm_{eff}',
       quantity: 'mass',
-      meaning: 'What the free craft shows at this point: it gives way by turning.',
+      meaning: 'The free craft gives way by turning.',
       ...of(({ effectiveMass }) => effectiveMass),
     },
     {
@@ -32,7 +32,7 @@ function blow(direction: StrikeDirection): LoadOutput[] {
       label: 'Stiffness of arm, root and obstacle',
       symbol: 'k',
       quantity: 'stiffness',
-      meaning: 'One behind the other, so softer than the softest.',
+      meaning: 'In a row: softer than the softest.',
       ...of(({ stiffness }) => stiffness),
     },
     {
@@ -40,14 +40,14 @@ function blow(direction: StrikeDirection): LoadOutput[] {
       label: 'Peak force',
       symbol: 'F',
       quantity: 'force',
-      meaning: 'Of linear springs: the lower end of the band.',
+      meaning: 'Lower end of the band.',
       ...of(({ peakForce }) => peakForce),
     },
     {
       key: `${direction}High`,
       label: 'Upper end of the band',
       quantity: 'force',
-      meaning: 'Measured peaks of small frames lie about there.',
+      meaning: 'Where measured peaks lie.',
       ...of(({ high }) => high),
     },
     {
@@ -55,15 +55,15 @@ function blow(direction: StrikeDirection): LoadOutput[] {
       label: 'Moment at the root',
       symbol: 'M',
       quantity: 'moment',
-      meaning: 'At the outer screw, by the linear force.',
+      meaning: 'At the outer screw.',
       ...of(({ rootMoment }) => rootMoment.vertical + rootMoment.horizontal),
     },
     {
       key: `${direction}Stress`,
-      label: 'Stress at the root of the bare arm',
+      label: 'Stress at the bare root',
       symbol: '\\sigma',
       quantity: 'stress',
-      meaning: 'Outer fibre, without sleeve and without holes.',
+      meaning: 'Outer fibre, no sleeve, no holes.',
       ...of(({ rootStress }) => rootStress),
       verdict: ({ strikes }) => verdictOfUse(strikes[direction].use.bending, 'the bending strength'),
     },
@@ -85,7 +85,7 @@ function blow(direction: StrikeDirection): LoadOutput[] {
       label: 'Survivable speed',
       symbol: 'v_s',
       quantity: 'speed',
-      meaning: 'Where the linear model reaches the strength. At the upper end of the band it is two thirds of that.',
+      meaning: 'By the linear model; two thirds of it at the upper end.',
       ...of(({ survivable }) => survivable),
     },
   ];
@@ -93,8 +93,8 @@ function blow(direction: StrikeDirection): LoadOutput[] {
 
 function holds({ strikes, first }: LoadResult, { speed }: LoadValues): Verdict {
   const { survivable, survivableLow } = strikes[first];
-  if (survivableLow >= speed) return { level: 'good', text: 'holds at this speed, even at the upper end' };
-  if (survivable >= speed) return { level: 'marginal', text: 'holds by the linear model, not at the upper end' };
+  if (survivableLow >= speed) return { level: 'good', text: 'holds at this speed' };
+  if (survivable >= speed) return { level: 'marginal', text: 'holds at the lower end of the band, not at the upper' };
   return { level: 'bad', text: 'breaks at this speed' };
 }
 
@@ -110,7 +110,7 @@ export const outputs: readonly LoadOutput[] = [
     key: 'firstSpeed',
     label: 'Survivable speed',
     quantity: 'speed',
-    meaning: 'Of the direction that breaks the bare arm first, by the linear model. For comparing designs.',
+    meaning: 'Of the direction that breaks the bare arm first, by the linear model.',
     value: ({ strikes, first }) => strikes[first].survivable,
     verdict: holds,
     headline: true,
@@ -119,7 +119,7 @@ export const outputs: readonly LoadOutput[] = [
     key: 'firstSpeedLow',
     label: 'The same at the upper end of the band',
     quantity: 'speed',
-    meaning: 'With peaks half as large again, as measured drops have them.',
+    meaning: 'With peaks half as large again.',
     value: ({ strikes, first }) => strikes[first].survivableLow,
     headline: true,
   },
@@ -132,7 +132,7 @@ export const outputs: readonly LoadOutput[] = [
     symbol: 'Q',
     quantity: 'moment',
     group: 'Full thrust',
-    meaning: 'Bends the arm sideways, the same all along.',
+    meaning: 'Bends the arm sideways.',
     value: ({ thrust }) => thrust.reactionTorque,
   },
   {
@@ -145,10 +145,10 @@ export const outputs: readonly LoadOutput[] = [
   },
   {
     key: 'thrustStress',
-    label: 'Stress at the root of the bare arm',
+    label: 'Stress at the bare root',
     quantity: 'stress',
     group: 'Full thrust',
-    meaning: 'Both bendings together. It comes back with every punch of the throttle.',
+    meaning: 'Both bendings together, with every punch of the throttle.',
     value: ({ thrust }) => thrust.stress,
     verdict: ({ thrust }) => fatigue(thrust.use),
   },
@@ -165,7 +165,7 @@ export const outputs: readonly LoadOutput[] = [
     label: 'All-up mass',
     quantity: 'mass',
     group: 'The craft',
-    meaning: 'What a blow through the centre of mass would meet.',
+    meaning: 'What a blow through the middle would meet.',
     value: ({ craft }) => craft.mass,
   },
   {
@@ -173,7 +173,7 @@ export const outputs: readonly LoadOutput[] = [
     label: 'Inertia in roll',
     quantity: 'momentOfInertia',
     group: 'The craft',
-    meaning: 'About the axis fore and aft. With pitch it decides blows up or down.',
+    meaning: 'With pitch it decides blows up or down.',
     value: ({ craft }) => craft.inertia.xx,
   },
   {
@@ -181,7 +181,7 @@ export const outputs: readonly LoadOutput[] = [
     label: 'Inertia in pitch',
     quantity: 'momentOfInertia',
     group: 'The craft',
-    meaning: 'About the axis side to side.',
+    meaning: 'With roll it decides blows up or down.',
     value: ({ craft }) => craft.inertia.yy,
   },
   {
@@ -189,7 +189,7 @@ export const outputs: readonly LoadOutput[] = [
     label: 'Inertia in yaw',
     quantity: 'momentOfInertia',
     group: 'The craft',
-    meaning: 'About the upright axis. It decides blows sideways.',
+    meaning: 'It decides blows sideways.',
     value: ({ craft }) => craft.inertia.zz,
   },
 ];

@@ -28,7 +28,7 @@ export const plots: readonly Plot<LoadValues, LoadResult>[] = [
     id: 'force-over-inertia',
     title: 'Peak force against moment of inertia, the same mass',
     caption:
-      'Roll and pitch change in step with yaw. A craft with its mass in the middle turns away and is hit less hard. Along the arm nothing turns, and the force stays.',
+      'Roll and pitch in step with yaw. Mass in the middle turns away and is hit less hard; along the arm nothing turns.',
     x: { label: 'Inertia in yaw', quantity: 'momentOfInertia' },
     y: { label: 'Peak force', quantity: 'force' },
     data: (values, { craft, arm }) => {
@@ -44,12 +44,12 @@ export const plots: readonly Plot<LoadValues, LoadResult>[] = [
   {
     id: 'force-over-contact',
     title: 'Peak force against the obstacle',
-    caption: 'Soft things stretch the hit. Against hard ones the arm itself is the spring, and bending levels off.',
+    caption: 'Soft things stretch the hit. Against hard ones the arm itself is the spring.',
     x: { label: 'Stiffness of the contact', quantity: 'stiffness' },
     y: { label: 'Peak force', quantity: 'force' },
     data: ({ speed }, { strikes, contact }) => {
       const even = Array.from({ length: POINTS }, (_, i) => 2e3 * 75 ** (i / (POINTS - 1)));
-      const x = contact > 2e3 && contact < 150e3 ? [...new Set([...even, contact])].sort((a, b) => a - b) : even;
+      const x = [...new Set([...even, contact])].sort((a, b) => a - b);
       // Only one spring of the row changes: mass and arm stay what they are.
       const force = (direction: StrikeDirection) => (spring: number) => {
         const { effectiveMass, armStiffness } = strikes[direction];
@@ -58,7 +58,7 @@ export const plots: readonly Plot<LoadValues, LoadResult>[] = [
       };
       return {
         x,
-        ...(contact <= 150e3 ? { marker: contact } : {}),
+        marker: contact,
         series: curves(DIRECTIONS, (direction) => x.map(force(direction))),
         stations: [
           { x: OBSTACLES.grass.stiffness, label: 'grass' },

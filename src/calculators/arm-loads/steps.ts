@@ -8,7 +8,7 @@ const a = (quantity: Slot['quantity'], value: number): Slot => ({ value, quantit
 export const steps: readonly Step<LoadValues, LoadResult>[] = [
   {
     id: 'mass',
-    says: 'Sideways, the blow meets less than the mass, because the craft turns away about its three axes',
+    says: 'Sideways, the craft turns away about its three axes, and the blow meets less than its mass',
     formula: 'm_{eff} = \\frac{m}{1 + m\\left(\\frac{r_1^2}{I_1}+\\frac{r_2^2}{I_2}+\\frac{r_3^2}{I_3}\\right)}',
     numbers:
       'm_{eff} = \\frac{\\slot{m}}{1 + \\slot{m2}\\left(\\frac{(\\slot{r1})^2}{\\slot{i1}}+\\frac{(\\slot{r2})^2}{\\slot{i2}}+\\frac{(\\slot{r3})^2}{\\slot{i3}}\\right)} = \\slot{shown}',
@@ -40,7 +40,7 @@ export const steps: readonly Step<LoadValues, LoadResult>[] = [
   },
   {
     id: 'force',
-    says: 'All the energy goes into the springs: that is the lower end of the band. The upper one is half as much again',
+    says: 'All the energy goes into the springs: lower end of the band. The upper one is half as much again',
     formula: 'F = v\\sqrt{k\\,m_{eff}}',
     numbers: 'F = \\slot{v}\\cdot\\sqrt{\\slot{k}\\cdot\\slot{m}} = \\slot{force}\\quad\\text{to}\\quad\\slot{high}',
     slots: ({ speed }, { strikes: { sideways } }) => ({
@@ -66,7 +66,7 @@ export const steps: readonly Step<LoadValues, LoadResult>[] = [
   },
   {
     id: 'speed',
-    says: 'Everything grows in step with the speed. u is the share of strength used, in bending or twisting, whichever is more',
+    says: 'All grows in step with the speed; u is the share of strength used, in bending or twisting',
     formula: 'v_s = \\frac{v}{u}',
     numbers: 'v_s = \\frac{\\slot{v}}{\\slot{use}} = \\slot{survivable}',
     slots: ({ speed }, { strikes: { sideways } }) => ({
