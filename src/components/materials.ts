@@ -87,10 +87,9 @@ function listed(key: string, value: MaterialValue): ListedValue {
   };
 }
 
+const named: readonly (readonly [string, unknown])[] = [...Object.entries(materials), ...Object.entries(laminate)];
 /** Everything in the package that has a name and values with a spread: nothing is registered here. */
-const entries = [...Object.entries(materials), ...Object.entries(laminate)].filter((pair): pair is [string, Entry] =>
-  isEntry(pair[1]),
-);
+const entries = named.filter((pair): pair is readonly [string, Entry] => isEntry(pair[1]));
 
 export const materialGroups = GROUPS.map(([, title], g) => ({
   title,
