@@ -193,6 +193,17 @@ describe('a flat drop', () => {
     );
   });
 
+  test('each support carries its stiffness times the give, and n of them are one of n times the stiffness', () => {
+    fc.assert(
+      fc.property(supports, within(0, 30), (on, height) => {
+        const drop = impact.flatDrop(on, height);
+        expect(drop.each / (on.stiffness * drop.deflection)).toBeCloseTo(1, 9);
+        const one = impact.flatDrop({ ...on, count: 1, stiffness: on.count * on.stiffness }, height);
+        expect(drop.peakForce / one.peakForce).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
   test('more supports: more force in all, less on each', () => {
     fc.assert(
       fc.property(supports, within(0, 30), (on, height) => {
