@@ -1,6 +1,8 @@
 import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
+import { leaveOutServerWords } from './leave-out.ts';
+import { serverText } from './server-text.ts';
 
 /** What of a page the browser brings to life. */
 export interface ScriptNeeds {
@@ -52,6 +54,8 @@ export async function bundleFor(entry: string, root: string, dist: string): Prom
     minify: true,
     legalComments: 'none',
     tsconfig: `${root}tsconfig.json`,
+    plugins: [leaveOutServerWords],
+    plugins: [serverText],
     // Stylesheets are linked by the page; the server's render has seen to it.
     loader: { '.css': 'empty' },
   });

@@ -1,0 +1,44 @@
+import { readFile } from 'node:fs/promises';
+import type { Plugin } from 'esbuild';
+import ts from 'typescript';
+
+/**
+ * Words that the server has typeset already and no script reads: formulas of the worked steps, assumptions, sources.
+ * The declarations keep them, the pages' scripts do not carry them.
+ */
+const LEFT_OUT: readonly { file: RegExp; names: ReadonlySet<string> }[] = [
+  { file: /src\/calculators\/[^/]+\/steps[^/]*\.ts$/, names: new Set(['says', 'formula', 'numbers']) },
+  { file: /src\/calculators\/[^/]+\/index\.ts$/, names: new Set(['assumptions', 'sources', 'formulas']) },
+];
+
+const isText = (node: ts.Node): boolean =>
+  ts.isStringLiteralLike(node) || (ts.isBinaryExpression(node) && isText(node.left) && isText(node.right));
+const isListOfText = (node: ts.Node): boolean => ts.isArrayLiteralExpression(node) && node.elements.every(isText);
+
+/** The file with those words emptied. Only literal text goes: what is computed stays. */
+export function withoutServerWords(text: string, names: ReadonlySet<string>): string {
+  const tree = ts.createSourceFile('file.ts', text, ts.ScriptTarget.Latest, true);
+  const cuts: { from: number; to: number; by: string }[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isPropertyAssignment(node) && names.has(node.name.getText())) {
+      const { initializer } = node;
+      const by = isText(initializer) ? "''" : isListOfText(initializer) ? '[]' : undefined;
+      if (by) return void cuts.push({ from: initializer.getStart(), to: initializer.getEnd(), by });
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(tree);
+  return cuts.reverse().reduce((held, { from, to, by }) => held.slice(0, from) + by + held.slice(to), text);
+}
+
+/** Esbuild's door to it. */
+export const leaveOutServerWords: Plugin = {
+  name: 'leave-out-server-words',
+  setup({ onLoad }) {
+    onLoad({ filter: /src[\\/]calculators[\\/][^\\/]+[\\/](steps[^\\/]*|index)\.ts$/ }, async ({ path }) => {
+      const rule = LEFT_OUT.find(({ file }) => file.test(path.replaceAll('\\', '/')));
+      const text = await readFile(path, 'utf8');
+      return { contents: rule ? withoutServerWords(text, rule.names) : text, loader: 'ts' };
+    });
+  },
+};
