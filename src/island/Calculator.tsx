@@ -6,6 +6,7 @@ import type { AnyCalculator, Show } from './declaration.ts';
 import { Fields } from './Fields.tsx';
 import { FrameLine, isFrames } from './FrameLine.tsx';
 import { Glance } from './Glance.tsx';
+import { GoOn } from './GoOn.tsx';
 import { writeLink } from './link.ts';
 import { Plot } from './Plot.tsx';
 import { Results } from './Results.tsx';
@@ -79,6 +80,7 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
           <p class="stale-note">{state.problem ? `${state.problem} Greyed: the last values that worked.` : STALE}</p>
         )}
         {good && <Results calculator={calculator} {...good} show={show} showPadded={showPadded} text={text} />}
+        {good && <GoOn calculator={calculator} {...good} />}
       </div>
       {good && calculator.tables && (
         <div class="tables">

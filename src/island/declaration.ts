@@ -150,6 +150,18 @@ export interface Table<V, R> {
   rows: (values: V, result: R, compute: (values: V) => R) => readonly TableRow[];
 }
 
+/** Another calculator that can go on with these values. It is not loaded: a link opens it, with the values filled in. */
+export interface Onward<V, R> {
+  /** Its id. */
+  calculator: string;
+  /** The article that it stands in, seen from an article: `../arms/vibration.html`. */
+  page: string;
+  /** Text of the link: `Frequencies of an arm made of this`. */
+  says: string;
+  /** By its inputs' keys: a quantity, or a choice. Undefined where these values mean nothing to it. */
+  values: (result: R, values: V) => Readonly<Record<string, Slot | string>> | undefined;
+}
+
 /** Lines of equal mass, equal stiffness and the like, on a map over two inputs. */
 export interface ContourFamily<V, R, P> {
   /** What is equal along a line: `mass`. */
@@ -230,6 +242,7 @@ export interface Calculator<I extends Inputs = Inputs, R = unknown> {
   plots: readonly Plot<Values<I>, R>[];
   maps?: readonly ContourMap<Values<I>, R>[];
   tables?: readonly Table<Values<I>, R>[];
+  carriesTo?: readonly Onward<Values<I>, R>[];
   /** An SVG drawn to scale with the values; built from the parts in `island/drawing`. */
   Figure: FunctionComponent<FigureProps<Values<I>, R>>;
   figureCaption: string;

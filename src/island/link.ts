@@ -1,5 +1,6 @@
 import {
   formatForLink,
+  isBareNumber,
   parseQuantity,
   unitFor,
   unitsOf,
@@ -7,7 +8,7 @@ import {
   type Unit,
   type UnitChoice,
 } from '@frameworthy/shared/quantity';
-import type { AnyCalculator, Input } from './declaration.ts';
+import type { AnyCalculator, Input, Slot } from './declaration.ts';
 import { readEntry } from './entry.ts';
 import { inputsOf, isQuantity, type ValueSet } from './values.ts';
 
@@ -38,14 +39,12 @@ const LONG = 12;
 
 const quoted = (text: string) => `"${text.length > 40 ? `${text.slice(0, 40)}…` : text}"`;
 
-const hasNoUnit = (text: string) => /^[-−+\d.,/e\s]*$/i.test(text);
-
 function readPart(input: Input, text: string): { value: number | string } | { problem: string } {
   if (!isQuantity(input))
     return Object.hasOwn(input.choices, text) ? { value: text } : { problem: `has no choice ${quoted(text)}` };
   const parsed = parseQuantity(text, input.quantity);
   if (!parsed.ok) return { problem: parsed.problem };
-  if (hasNoUnit(text) && unitsOf(input.quantity).every((unit) => unit.symbol !== ''))
+  if (isBareNumber(text) && unitsOf(input.quantity).every((unit) => unit.symbol !== ''))
     return { problem: `${quoted(text)} has no unit` };
   const entry = readEntry(input, text, parsed.unit);
   return entry.ok ? { value: entry.value } : { problem: entry.problem };
@@ -100,4 +99,18 @@ export function writeLink(calculator: AnyCalculator, values: ValueSet, start: Va
       return `${encodeURIComponent(key)}=${text}`;
     });
   return `#${calculator.id}?${parts.join('&')}`;
+}
+
+const CARRIED = 4;
+
+/** The fragment that fills another calculator, in metric units and few digits. */
+export function carryingLink(id: string, values: Readonly<Record<string, Slot | string>>): string {
+  const parts = Object.entries(values).map(([key, carried]) => {
+    if (typeof carried === 'string') return `${key}=${encodeURIComponent(carried)}`;
+    const { value, quantity, digits = CARRIED } = carried;
+    const { factor, symbol } = unitFor(quantity, { system: 'metric' });
+    const rounded = Number((value / factor).toPrecision(digits)) * factor;
+    return `${key}=${formatForLink(rounded, quantity, { unit: symbol })}`;
+  });
+  return `#${id}?${parts.join('&')}`;
 }

@@ -8,11 +8,13 @@ export interface LaminateStrength extends FirstPlyFailure {
   stress: number;
 }
 
+const weaker = (a: FirstPlyFailure, b: FirstPlyFailure): FirstPlyFailure => (a.factor <= b.factor ? a : b);
+
 /**
- * Stress along x at which the first ply of a stack reaches its limit.
- * $$\sigma = R\,\frac{N_x}{h}$$
+ * Stress along x, or shear stress in the plane, at which the first ply of a stack reaches its limit.
+ * $$\sigma = R\,\frac{N_x}{h},\quad \tau = R\,\frac{N_{xy}}{h}$$
  * @param plies - with strengths
- * @param sense - tension or compression
+ * @param sense - tension, compression, or shear, of which the weaker sense counts
  * @param edges - as in inPlaneConstants
  * @returns stress over the whole thickness, both criteria
  * @validity as firstPlyFailure; no buckling
@@ -21,12 +23,13 @@ export interface LaminateStrength extends FirstPlyFailure {
  */
 export function inPlaneStrength(
   plies: readonly Ply[],
-  sense: 'tension' | 'compression',
+  sense: 'tension' | 'compression' | 'shear',
   edges: 'free' | 'held' = 'free',
 ): LaminateStrength {
   const { thickness } = laminateStiffness(plies);
-  const sign = sense === 'tension' ? 1 : -1;
-  const failure = firstPlyFailure(plies, { forces: [sign, 0, 0], moments: [0, 0, 0], edges });
+  const under = (x: number, shear: number): FirstPlyFailure =>
+    firstPlyFailure(plies, { forces: [x, 0, shear], moments: [0, 0, 0], edges });
+  const failure = sense === 'shear' ? weaker(under(0, 1), under(0, -1)) : under(sense === 'tension' ? 1 : -1, 0);
   return { ...failure, stress: failure.factor / thickness };
 }
 
@@ -41,9 +44,8 @@ export function inPlaneStrength(
  */
 export function flexuralStrength(plies: readonly Ply[]): LaminateStrength {
   const { thickness } = laminateStiffness(plies);
-  const [up, down] = ([1, -1] as const).map((sign) =>
-    firstPlyFailure(plies, { forces: [0, 0, 0], moments: [sign, 0, 0] }),
-  ) as [FirstPlyFailure, FirstPlyFailure];
-  const weaker = up.factor <= down.factor ? up : down;
-  return { ...weaker, stress: (6 * weaker.factor) / thickness ** 2 };
+  const bent = (moment: number): FirstPlyFailure =>
+    firstPlyFailure(plies, { forces: [0, 0, 0], moments: [moment, 0, 0] });
+  const failure = weaker(bent(1), bent(-1));
+  return { ...failure, stress: (6 * failure.factor) / thickness ** 2 };
 }

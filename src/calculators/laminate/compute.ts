@@ -42,6 +42,9 @@ export interface LaminateResult {
   tension: LaminateStrength;
   compression: LaminateStrength;
   bending: LaminateStrength;
+  shear: LaminateStrength;
+  /** Bent about the direction looked at: for a tube, its wall under a clamp. */
+  bendingAcross: LaminateStrength;
   holeFactor: number;
   /** [kg/m²] */
   massPerArea: number;
@@ -86,6 +89,8 @@ export function compute(values: LaminateValues): LaminateResult {
     tension: inPlaneStrength(seen, 'tension', edgesOf(values)),
     compression: inPlaneStrength(seen, 'compression', edgesOf(values)),
     bending: flexuralStrength(seen),
+    shear: inPlaneStrength(seen, 'shear', edgesOf(values)),
+    bendingAcross: flexuralStrength(turned(seen, Math.PI / 2)),
     holeFactor: orthotropicHoleFactor(inPlane),
     massPerArea: massPerArea(plies, density),
     leastShare: Math.min(counts['0'], counts['+45'] + counts['-45'], counts['90']) / total,

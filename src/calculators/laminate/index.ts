@@ -2,6 +2,7 @@ import { defineCalculator } from '~/island/declaration.ts';
 import { compute } from './compute.ts';
 import { Figure } from './figure.tsx';
 import { inputs } from './inputs.ts';
+import { carriesTo } from './onward.ts';
 import { outputs } from './outputs.ts';
 import { plots } from './plots.ts';
 import { steps } from './steps.ts';
@@ -35,6 +36,7 @@ export default defineCalculator({
       : `The plate is ${show(stiffness.thickness, 'length')} thick. Pulled it has ${show(inPlane.modulusX, 'modulus')}, bent ${show(flexural.modulusX, 'modulus')}; its first ply fails at ${show(bending.stress, 'stress')} in bending.`,
   steps,
   plots,
+  carriesTo,
   Figure,
   figureCaption: 'Cut through the stack, to scale, lower face below. Hatched: 0°; grey: ±45°; white: 90°.',
   assumptions: [

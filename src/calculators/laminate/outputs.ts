@@ -141,6 +141,16 @@ export const outputs: readonly LaminateOutput[] = [
     label: 'In bending',
     meaning: 'Outer-fibre stress, as a bending test would report it, when the first ply reaches its limit.',
   }),
+  strength(({ bendingAcross }) => bendingAcross, {
+    key: 'bendingAcrossStrength',
+    label: 'In bending across',
+    meaning: 'The same about the long axis: for a tube, the wall under a clamp.',
+  }),
+  strength(({ shear }) => shear, {
+    key: 'shearStrengthStack',
+    label: 'In shear in the plane',
+    meaning: 'What twist of a tube works against, and the material behind a screw hole.',
+  }),
   {
     key: 'holeFactor',
     label: 'Elastic factor at a round hole',
