@@ -34,7 +34,7 @@ export const chapters: readonly Chapter[] = [
     slug: 'body',
     title: 'Body',
     decides: 'How tall the body stands, on how many posts, and what a nose-first hit does to it.',
-    articles: ['electronics-fit', 'standoff-lengths', 'plates-and-standoffs', 'screws', 'drawings'],
+    articles: ['electronics-fit', 'standoff-lengths', 'plates-and-standoffs', 'tongues-and-webs', 'screws', 'drawings'],
   },
   {
     slug: 'balance',

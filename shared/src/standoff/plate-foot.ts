@@ -1,4 +1,4 @@
-import { loadedPlate } from '../plate/index.ts';
+import { circularPlate, loadSpot } from '../plate/index.ts';
 import { requireFinite, requireNotNegative, requirePositive } from '../require.ts';
 import { rockingBoss, type RockingBoss } from './rocking-boss.ts';
 
@@ -8,6 +8,8 @@ export interface PlateFoot extends RockingBoss {
   /** Of the plate in bending [Pa]. */
   youngsModulus: number;
 }
+
+const POISSON_RATIO = 0.3;
 
 const requirePlate = ({ thickness, youngsModulus }: PlateFoot): void => {
   requirePositive(thickness, { parameter: 'thickness', quantity: 'plate thickness', kind: 'length' });
@@ -62,12 +64,9 @@ export function plateFootStress(plate: PlateFoot, moment: number): number {
 export function plateFootPullStress(plate: PlateFoot, axial: number): number {
   requirePlate(plate);
   requireFinite(axial, { parameter: 'axial', quantity: 'force along the standoff', kind: 'force' });
-  return loadedPlate({
-    shape: { radius: plate.plateRadius },
-    edge: plate.edge,
-    force: Math.abs(axial),
-    spotRadius: Math.min(plate.bossRadius, 0.7 * plate.plateRadius),
-    thickness: plate.thickness,
-    youngsModulus: plate.youngsModulus,
-  }).middleStress;
+  const { bossRadius, plateRadius, thickness, edge } = plate;
+  const spot = Math.min(loadSpot(Math.min(bossRadius, 0.7 * plateRadius), thickness), 0.9 * plateRadius);
+  const { across } = circularPlate(edge, 'centre', POISSON_RATIO);
+  const moment = (Math.abs(axial) / (4 * Math.PI)) * ((1 + POISSON_RATIO) * Math.log(plateRadius / spot) + across);
+  return (6 * moment) / thickness ** 2;
 }

@@ -27,6 +27,7 @@ import { placesOf } from './places.ts';
 const LEAST_SIDE_SHARE = 0.02;
 /** Standoffs nearer to one line than this hold the plate badly against rocking about it. */
 const NARROW = 0.005;
+export const TOUCHES = 'the top plate reaches the electronics';
 const PLATE_STRENGTH = QUASI_ISOTROPIC_PLATE.bendingStrength.typical;
 
 /** Out of which the load comes, as the direction of its push. */
@@ -132,8 +133,7 @@ export function solve(values: LayoutValues, places: readonly Place[]) {
   const touches = touchSpeed(fold, gap);
   const named = limits[0]!;
   const weakest = { speed: named.speed!, what: LIMIT_WORDS[named.name], standoff: named.column + 1 };
-  const first =
-    touches < weakest.speed ? { speed: touches, what: 'the top plate reaches the electronics', standoff: 0 } : weakest;
+  const first = touches < weakest.speed ? { speed: touches, what: TOUCHES, standoff: 0 } : weakest;
   const wall = forces.map(({ footMoment, headMoment, axial }) =>
     wallStress({ outerDiameter, bore, axial, moment: Math.max(footMoment, headMoment) }),
   );

@@ -25,10 +25,10 @@ export default defineCalculator({
   tables,
   Figure: LayoutFigure,
   figureCaption:
-    'Plan, nose to the right, to scale. Arrows: side force on each head, long as it is large. Dashed: where the plate goes, drawn larger by the stated factor.',
+    'Plan, nose to the right. Arrows: side force on each head. Dashed: where the plate goes, larger by the stated factor.',
   assumptions: [
     'Rigid top plate, bottom plate held by the arms; all standoffs alike, bending and shearing, none resisting twist.',
-    'Linear until all standoffs fold. Measured peaks of small frames lie up to 1.5 times higher, so speeds are for ranking. Results are estimates.',
+    'Linear until all standoffs fold. Measured peaks lie up to 1.5 times higher: speeds are for ranking. Results are estimates.',
     'The whole mass pushes through the standoffs: too much where the battery rides on the top plate.',
     'Roll inertia as pitch inertia, yaw twice that, centre of mass over the middle of the plate.',
     'Plates bend as quasi-isotropic carbon, simply supported at the free radius; cracks to a cutout are not checked.',

@@ -28,7 +28,7 @@ const along = (pair: number, value: number): QuantityInput => ({
   step: 1 * MM,
   group: 'Where they stand',
   shownWhen: (values) => own(values) && pairs(values) >= pair,
-  help: 'From the middle of the top plate; negative is aft. The last of an odd number stands alone on the centre line.',
+  help: 'From the middle of the plate; negative is aft.',
 });
 const across = (pair: number, value: number): QuantityInput => ({
   label: `${ORDINALS[pair - 1]} pair, to each side`,
@@ -40,7 +40,7 @@ const across = (pair: number, value: number): QuantityInput => ({
   step: 1 * MM,
   group: 'Where they stand',
   shownWhen: (values) => own(values) && pairs(values) >= pair && !isSingle(values, pair),
-  help: 'From the centre line to each of the two: half of their distance.',
+  help: 'From the centre line: half of their distance.',
 });
 const spacing = (label: string, symbol: string, value: number): QuantityInput => ({
   label,
@@ -52,7 +52,7 @@ const spacing = (label: string, symbol: string, value: number): QuantityInput =>
   step: 1 * MM,
   group: 'Where they stand',
   shownWhen: (values) => !own(values),
-  help: 'Middle to middle.',
+  help: 'Middle to middle of the standoffs.',
 });
 
 const ends = (label: string, help: string) =>
@@ -80,7 +80,7 @@ export const inputs = {
     default: 'own',
     group: 'Where they stand',
     parameters: ['columns'],
-    help: 'A usual layout by its two spacings, or any places in mirrored pairs.',
+    help: 'A usual one by two spacings, or mirrored pairs anywhere.',
   },
   count: {
     label: 'Number of standoffs',
@@ -92,7 +92,7 @@ export const inputs = {
     step: 1,
     group: 'Where they stand',
     shownWhen: own,
-    help: 'Three at least. Pairs mirror about the centre line; the last of an odd number stands on it.',
+    help: 'Three at least. The last of an odd number stands on the centre line.',
   },
   along1: along(1, 45),
   across1: across(1, 18),
@@ -115,7 +115,7 @@ export const inputs = {
     step: 1 * MM,
     group: 'Where they stand',
     frameField: 'body.topPlate.length',
-    help: 'Fore and aft. Standoffs must stand on it.',
+    help: 'Fore and aft; the standoffs stand on it.',
   },
   plateWidth: {
     label: 'Width of the top plate',
@@ -125,12 +125,12 @@ export const inputs = {
     max: 200 * MM,
     step: 1 * MM,
     group: 'Where they stand',
-    help: 'Across, where the standoffs are.',
+    help: 'Across, at the standoffs.',
   },
   ...standoffInputs,
   length: { ...standoffInputs.length, default: 22 * MM },
-  foot: ends('Feet are held', 'At the bottom plate. A screwed face on carbon is neither rigid nor loose.'),
-  head: ends('Heads are held', 'At the top plate. Loosely: what is left when the top screws have opened.'),
+  foot: ends('Feet are held', 'A screwed face on carbon is neither rigid nor loose.'),
+  head: ends('Heads are held', 'Loosely: what is left when the top screws have opened.'),
   bottomPlate: { ...plateEndInputs.bottomPlate, shownWhen: (values: Given) => values['foot'] === 'plate' },
   topPlate: { ...plateEndInputs.topPlate, shownWhen: (values: Given) => values['head'] === 'plate' },
   plateRadius: {
@@ -143,7 +143,7 @@ export const inputs = {
     choices: { speed: 'the speed of a hit', force: 'a force' },
     default: 'speed',
     group: 'Load',
-    help: 'A hit brings energy and its peak depends on the body. A force is what it is.',
+    help: 'A hit brings energy, and its peak depends on the body.',
   },
   speed: {
     label: 'Speed of the hit',
@@ -156,7 +156,7 @@ export const inputs = {
     group: 'Load',
     frameField: 'cases.nose.speed',
     shownWhen: (values: Given) => values['loadBy'] === 'speed',
-    help: 'Along the push. Most hits happen at 3 to 12 m/s.',
+    help: 'Most hits happen at 3 to 12 m/s.',
   },
   force: {
     label: 'Force',
@@ -168,7 +168,7 @@ export const inputs = {
     step: 10,
     group: 'Load',
     shownWhen: (values: Given) => values['loadBy'] === 'force',
-    help: 'On the top plate, at the point below.',
+    help: 'On the top plate, at this point.',
   },
   heading: {
     label: 'Comes from, seen from the nose',
@@ -178,7 +178,7 @@ export const inputs = {
     max: 180 * DEGREE,
     step: 5 * DEGREE,
     group: 'Load',
-    help: '0° from straight ahead, 90° from the left, −90° from the right, 180° from behind.',
+    help: '0° from ahead, 90° from the left, 180° from behind.',
   },
   downwards: {
     label: 'Comes from above by',
@@ -188,10 +188,10 @@ export const inputs = {
     max: 90 * DEGREE,
     step: 5 * DEGREE,
     group: 'Load',
-    help: '0° is level, 90° straight down on the plate, negative from below.',
+    help: '90° is straight down on the plate; negative from below.',
   },
   hitForward: {
-    label: 'Point of the load, forward',
+    label: 'Where, forward',
     quantity: 'length',
     default: 60 * MM,
     min: -200 * MM,
@@ -199,10 +199,10 @@ export const inputs = {
     step: 1 * MM,
     group: 'Load',
     parameters: ['x'],
-    help: 'From the middle of the top plate; negative is aft.',
+    help: 'From the middle of the plate; negative is aft.',
   },
   hitAside: {
-    label: 'Point of the load, to the left',
+    label: 'Where, to the left',
     symbol: 'e',
     quantity: 'length',
     default: 15 * MM,
@@ -215,7 +215,7 @@ export const inputs = {
     help: 'From the centre line; negative is to the right.',
   },
   hitHeight: {
-    label: 'Point of the load, above the plate',
+    label: 'Where, above the plate',
     symbol: 'h',
     quantity: 'length',
     default: 5 * MM,
@@ -225,7 +225,7 @@ export const inputs = {
     group: 'Load',
     parameters: ['z'],
     frameField: 'cases.nose.height',
-    help: 'Near 0 for the edge of the plate, more for a camera or antenna mount on it.',
+    help: 'Near 0 for the edge of the plate, more for a mount on it.',
   },
   ...frameMassInputs,
   ...electronicsInputs,

@@ -1,26 +1,9 @@
-import type { LimitName } from '@frameworthy/shared/standoff';
 import type { Output } from '~/island/declaration.ts';
-import { LIMIT_WORDS, verdictOfGap, verdictOfPreload, verdictOfSpeed } from '../limit-words.ts';
+import { verdictOfGap, verdictOfPreload, verdictOfSpeed } from '../limit-words.ts';
 import type { LayoutResult } from './compute.ts';
 import type { LayoutValues } from './inputs.ts';
 
 type LayoutOutput = Output<LayoutValues, LayoutResult>;
-const worst = (r: LayoutResult) => r.forces[r.worst]!;
-
-const limitSpeed = (key: string, name: LimitName, label: string): LayoutOutput => ({
-  key,
-  label,
-  quantity: 'speed',
-  digits: 2,
-  group: 'Speed at which',
-  meaning: `As a hit at this point and from this side: ${LIMIT_WORDS[name]}.`,
-  value: (r) => r.limit(name)?.speed ?? 100 * r.speed,
-  verdict: (r) =>
-    r.limit(name)
-      ? verdictOfSpeed(r.limit(name)!.speed, r.speed, LIMIT_WORDS[name])
-      : { level: 'good', text: 'not counted with these ends' },
-});
-
 export const outputs: readonly LayoutOutput[] = [
   {
     key: 'firstSpeed',
@@ -40,8 +23,7 @@ export const outputs: readonly LayoutOutput[] = [
     quantity: 'length',
     digits: 2,
     headline: true,
-    meaning:
-      'At the corner of the boards that the plate moves most over. In a hit the folding counts; under a force the elastic part.',
+    meaning: 'At the corner of the boards that moves most. In a hit the folding counts, under a force it does not.',
     value: (r) => r.movement,
     verdict: (r, { gap }) => verdictOfGap(r.movement, gap),
   },
@@ -50,7 +32,7 @@ export const outputs: readonly LayoutOutput[] = [
     label: 'Force on the plate',
     symbol: 'F',
     quantity: 'force',
-    meaning: 'As given, or the peak of the hit as if nothing yielded.',
+    meaning: 'As given, or the peak if nothing yielded.',
     value: (r) => r.peakForce,
     group: 'Load',
   },
@@ -67,17 +49,8 @@ export const outputs: readonly LayoutOutput[] = [
     key: 'firstForce',
     label: 'Force at which the first thing gives',
     quantity: 'force',
-    meaning: 'The first limit once more, as a force at this point.',
+    meaning: 'The first limit, as a force at this point.',
     value: (r) => r.firstForce,
-    group: 'Load',
-  },
-  {
-    key: 'effectiveMass',
-    label: 'Mass behind the blow',
-    symbol: 'm_{\\mathrm{eff}}',
-    quantity: 'mass',
-    meaning: 'Less than the all-up mass where the blow also turns the frame.',
-    value: (r) => r.effectiveMass,
     group: 'Load',
   },
   {
@@ -85,7 +58,7 @@ export const outputs: readonly LayoutOutput[] = [
     label: 'Line of the push to the middle of the standoffs',
     symbol: 'e_s',
     quantity: 'length',
-    meaning: 'Seen from above. The plate turns about that middle, the more the longer this lever.',
+    meaning: 'Seen from above: the lever by which the plate turns.',
     value: (r) => r.lever,
     group: 'Plate',
   },
@@ -99,21 +72,12 @@ export const outputs: readonly LayoutOutput[] = [
     group: 'Plate',
   },
   {
-    key: 'elastic',
-    label: 'Movement at the electronics that springs back',
-    quantity: 'length',
-    digits: 2,
-    meaning: 'As if nothing ever yielded.',
-    value: (r) => r.elastic,
-    group: 'Plate',
-  },
-  {
     key: 'turn',
     label: 'Turn of the plate, seen from above',
     symbol: '\\theta_z',
     quantity: 'angle',
     digits: 2,
-    meaning: 'Elastic. From a push beside the middle of the standoffs.',
+    meaning: 'Elastic, from a push beside the middle.',
     value: (r) => r.turn,
     group: 'Plate',
   },
@@ -122,7 +86,7 @@ export const outputs: readonly LayoutOutput[] = [
     label: 'Tilt of the plate',
     quantity: 'angle',
     digits: 2,
-    meaning: 'Elastic. It rocks where the push is above or below the heads, and with the slopes of the standoffs.',
+    meaning: 'Elastic, from a push above or below the heads.',
     value: (r) => r.tilt,
     group: 'Plate',
   },
@@ -131,27 +95,9 @@ export const outputs: readonly LayoutOutput[] = [
     label: 'Stiffness of the standoffs at the point',
     symbol: 'k_s',
     quantity: 'stiffness',
-    meaning: 'Force over movement along the push, contact left out.',
+    meaning: 'Force over movement along the push.',
     value: (r) => r.frameStiffness,
     group: 'Plate',
-  },
-  {
-    key: 'shear',
-    label: 'Side force on the worst standoff',
-    symbol: 'H',
-    quantity: 'force',
-    meaning: 'The one whose wall is stressed most.',
-    value: (r) => worst(r).shear,
-    group: 'Standoffs',
-  },
-  {
-    key: 'pull',
-    label: 'Largest pull along a standoff',
-    symbol: 'N',
-    quantity: 'force',
-    meaning: 'Below zero where all are pressed.',
-    value: (r) => Math.max(...r.forces.map(({ axial }) => axial)),
-    group: 'Standoffs',
   },
   {
     key: 'footMoment',
@@ -180,7 +126,7 @@ export const outputs: readonly LayoutOutput[] = [
     label: 'Force at which all of them fold',
     symbol: 'F_p',
     quantity: 'force',
-    meaning: 'Every held end bent through. From there on the body goes on folding at about this force.',
+    meaning: 'With every held end bent through.',
     value: (r) => r.foldingForce,
     verdict: (r) =>
       r.peakForce > r.foldingForce ? { level: 'bad', text: 'reached' } : { level: 'good', text: 'not reached' },
@@ -198,7 +144,7 @@ export const outputs: readonly LayoutOutput[] = [
     key: 'closing',
     label: 'Preload that keeps every face closed',
     quantity: 'force',
-    meaning: 'With less, a gap opens under one rim of a face, and that end is no longer held as assumed.',
+    meaning: 'With less, a gap opens under a rim, and that end is held less well.',
     value: (r) => r.closing,
     verdict: (r) => verdictOfPreload(r.closing, r.preload),
     group: 'Screws and plates',
@@ -208,7 +154,7 @@ export const outputs: readonly LayoutOutput[] = [
     label: 'Preload from your torque',
     symbol: 'F_0',
     quantity: 'force',
-    meaning: 'Nominal; hand tightening scatters by a quarter either way.',
+    meaning: 'Nominal; by hand it scatters by a quarter.',
     value: (r) => r.preload.nominal,
     group: 'Screws and plates',
   },
@@ -221,15 +167,6 @@ export const outputs: readonly LayoutOutput[] = [
     group: 'Screws and plates',
   },
   {
-    key: 'screwTension',
-    label: 'Screw tension once a face has lifted',
-    symbol: 'T_s',
-    quantity: 'force',
-    meaning: 'From pull and rocking of the worst standoff about its face.',
-    value: (r) => r.limit('screw')!.applied,
-    group: 'Screws and plates',
-  },
-  {
     key: 'plateStress',
     label: 'Largest stress in a plate at a standoff',
     quantity: 'stress',
@@ -237,20 +174,5 @@ export const outputs: readonly LayoutOutput[] = [
       'Rocking of the face and pull through the plate together; nothing where the ends are taken as rigid or loose.',
     value: (r) => Math.max(0, ...(['bottom plate', 'top plate'] as const).map((name) => r.limit(name)?.applied ?? 0)),
     group: 'Screws and plates',
-  },
-  limitSpeed('speedStandoff', 'standoff', 'a standoff yields'),
-  limitSpeed('speedScrew', 'screw', 'a screw yields'),
-  limitSpeed('speedBuckling', 'buckling', 'a standoff buckles'),
-  limitSpeed('speedBottom', 'bottom plate', 'the bottom plate cracks'),
-  limitSpeed('speedTop', 'top plate', 'the top plate cracks'),
-  {
-    key: 'speedTouch',
-    label: 'the electronics are touched',
-    quantity: 'speed',
-    digits: 2,
-    meaning: 'Movement in a hit, folding included, uses up the gap.',
-    value: (r) => r.touches,
-    verdict: (r) => verdictOfSpeed(r.touches, r.speed, 'the top plate reaches them'),
-    group: 'Speed at which',
   },
 ];

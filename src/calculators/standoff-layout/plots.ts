@@ -78,23 +78,4 @@ export const plots: readonly Plot<LayoutValues, LayoutResult>[] = [
       };
     },
   },
-  {
-    id: 'extra-across',
-    title: 'One more pair: how wide?',
-    caption:
-      'The pair at the middle of your standoffs, fore and aft. Wide pairs hold against turning, narrow ones against sway alone.',
-    x: { label: 'Extra pair, to each side', quantity: 'length' },
-    y: { label: 'Movement', quantity: 'length' },
-    data: (values, result) => {
-      const x = line(values.outerDiameter / 2, values.plateWidth / 2 - values.outerDiameter / 2);
-      const at = x.map((aside) => solve(values, [...result.places, ...extraPair(result.centre.x, aside)]).movement);
-      return {
-        x,
-        series: [
-          { label: 'with it', role: 'main', y: at },
-          { label: 'without', role: 'comparison', y: x.map(() => result.movement) },
-        ],
-      };
-    },
-  },
 ];

@@ -66,16 +66,4 @@ export const steps: readonly Step<LayoutValues, LayoutResult>[] = [
       };
     },
   },
-  {
-    id: 'speed',
-    says: 'Speed at which it yields: every load grows in step with the speed.',
-    formula: 'v_y = v\\,\\frac{\\sigma_y}{\\sigma}',
-    numbers: 'v_y = \\slot{v}\\cdot\\frac{\\slot{limit}}{\\slot{stress}} = \\slot{result}',
-    slots: (_, r) => ({
-      v: speed(r.speed),
-      limit: stress(r.yieldStrength),
-      stress: stress(r.wall[r.worst]!),
-      result: speed((r.speed * r.yieldStrength) / r.wall[r.worst]!),
-    }),
-  },
 ];

@@ -1,6 +1,7 @@
 import { CATALOGUE_LENGTHS } from '@frameworthy/shared/standoff';
 import type { Table } from '~/island/declaration.ts';
-import { solve, type LayoutResult } from './compute.ts';
+import { LIMIT_WORDS } from '../limit-words.ts';
+import { solve, TOUCHES, type LayoutResult } from './compute.ts';
 import type { LayoutValues } from './inputs.ts';
 
 export const tables: readonly Table<LayoutValues, LayoutResult>[] = [
@@ -38,10 +39,29 @@ export const tables: readonly Table<LayoutValues, LayoutResult>[] = [
       })),
   },
   {
+    id: 'limits',
+    title: 'What gives, in order',
+    caption: 'In hits like this one, each limit as if the others held.',
+    columns: [
+      { label: 'What gives' },
+      { label: 'At standoff' },
+      { label: 'Hit at', quantity: 'speed', digits: 2 },
+      { label: 'Force', quantity: 'force' },
+    ],
+    rows: (_, r) =>
+      [
+        ...r.limits.flatMap(({ name, speed, column }) =>
+          speed === undefined ? [] : [{ what: LIMIT_WORDS[name], where: String(column + 1), speed }],
+        ),
+        { what: TOUCHES, where: 'none', speed: r.touches },
+      ]
+        .sort((a, b) => a.speed - b.speed)
+        .map(({ what, where, speed }) => ({ cells: [what, where, speed, speed * r.forcePerSpeed] })),
+  },
+  {
     id: 'lengths',
     title: 'The lengths sold, in this layout and under this load',
-    caption:
-      'Everything else as entered. In a hit a longer body is a little softer and is hit a little less hard; it still bends more.',
+    caption: 'All else as entered. A longer body is softer and is hit a little less hard; it still bends more.',
     columns: [
       { label: 'Length', quantity: 'length' },
       { label: 'Force', quantity: 'force' },
