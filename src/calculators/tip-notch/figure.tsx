@@ -85,7 +85,7 @@ export function TipNotchFigure({ values, result, show }: FigureProps<NotchValues
           ]}
           open
         />
-        <Label at={{ x: -mountGrip, y: -half }} dy={-10} text="mount to here" tone="quiet" />
+        <Label at={{ x: -mountGrip, y: -half }} dx={-4} dy={-10} align="end" text="mount to here" tone="quiet" />
         <CentreLine from={{ x: 0, y: -half }} to={{ x: 0, y: half }} />
         {slotReach > 0 && (
           <DimensionLine
