@@ -23,7 +23,7 @@ const STEPS: readonly ((old: Document) => Document)[] = [
 /** The document in the version of today, or why it can't be read. */
 export function migrate(given: unknown): { document: Document; from: number } | { problem: string } {
   if (!isObject(given)) return { problem: 'This is no frame record: a record is one object in braces.' };
-  const version = given['version'] ?? 0;
+  const version = Object.hasOwn(given, 'version') ? given['version'] : 0;
   if (typeof version !== 'number' || !Number.isInteger(version) || version < 0)
     return { problem: 'version: this must be a whole number.' };
   if (version > VERSION)

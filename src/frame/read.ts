@@ -10,6 +10,14 @@ export type Reading = { ok: true; record: FrameRecord; notices: string[] } | { o
 export const LARGEST = 1_000_000;
 const MOST_PROBLEMS = 12;
 
+/** Levels of a record's objects and lists, with plenty to spare for unknown fields. */
+const DEEPEST = 32;
+
+const deeperThan = (value: unknown, levels: number): boolean =>
+  typeof value === 'object' &&
+  value !== null &&
+  (levels === 0 || Object.values(value).some((one) => deeperThan(one, levels - 1)));
+
 /** Keys that would reach behind an object. */
 const BEHIND = new Set(['__proto__', 'constructor', 'prototype']);
 
@@ -28,6 +36,8 @@ function cleaned(value: unknown, path: string, dropped: string[]): unknown {
 
 /** Checks a value that came from outside: a file, a link, what the browser kept. */
 export function readValue(given: unknown): Reading {
+  if (deeperThan(given, DEEPEST))
+    return { ok: false, problems: ['This is nested deeper than any frame record, so it is none.'] };
   const dropped: string[] = [];
   const migrated = migrate(cleaned(given, '', dropped));
   if ('problem' in migrated) return { ok: false, problems: [migrated.problem] };

@@ -1,6 +1,6 @@
 import { FIELDS, type Field, type FrameRecord, type LeafPath, type SpreadField } from '@frameworthy/shared/frame';
 import { FIT_KINDS, HOLE_PATTERNS, SIDES } from '@frameworthy/shared/fit';
-import { parseQuantity, unitsOf, type QuantityKind } from '@frameworthy/shared/quantity';
+import { isBareNumber, parseQuantity, unitsOf, type QuantityKind } from '@frameworthy/shared/quantity';
 import * as v from 'valibot';
 
 /** Version that this site writes. Older ones are brought forward by `migrate.ts`. */
@@ -24,7 +24,7 @@ function asNumber(given: number | string, { kind, min, max }: Range): number | s
   if (typeof value === 'string') {
     const read = parseQuantity(value, kind);
     if (!read.ok) return read.problem;
-    if (/^[-−+\d.,/e\s]*$/i.test(value) && !bare(kind)) return `"${value}" has no unit.`;
+    if (isBareNumber(value) && !bare(kind)) return `"${value}" has no unit.`;
     value = read.value;
   }
   if (!Number.isFinite(value)) return 'This must be a number.';
@@ -92,6 +92,7 @@ const item = loose({
   mass,
   tilt: v.optional(quantity({ kind: 'angle', min: -Math.PI / 2, max: Math.PI / 2 })),
   overhang: v.optional(quantity({ kind: 'length', min: 0, max: 1 })),
+  openAbove: v.optional(v.boolean('This must be true or false.')),
   pattern: v.optional(oneOf(HOLE_PATTERNS)),
   lens: v.optional(loose({ reach: length(1), diameter: size })),
   screw: v.optional(

@@ -17,6 +17,8 @@ export interface Shelf {
 export const EMPTY: Shelf = { current: undefined, frames: [] };
 
 export const SHELF_KEY = 'frameworthy.frames';
+/** Where a shelf goes that could not be read in full, before the next change writes over it. */
+export const UNREAD_KEY = 'frameworthy.frames.unread';
 /** States that can be gone back to, here and on the next page. */
 export const MOST_PAST = 12;
 
@@ -25,18 +27,32 @@ interface Stored {
   past: readonly Shelf[];
 }
 
+const DAMAGED = 'What this browser kept of your frames is damaged.';
+
 /** What of a stored shelf can still be used; frames that cannot are named. */
 function checkedShelf(given: unknown, problems: string[]): Shelf {
   const { current, frames } = (given ?? {}) as { current?: unknown; frames?: unknown };
-  const kept = (Array.isArray(frames) ? frames : []).flatMap((entry: unknown): KeptFrame[] => {
+  if (!Array.isArray(frames)) {
+    problems.push(DAMAGED);
+    return EMPTY;
+  }
+  const kept: KeptFrame[] = [];
+  for (const entry of frames as unknown[]) {
     const { id, record } = (entry ?? {}) as { id?: unknown; record?: unknown };
     const reading = readValue(record);
-    if (typeof id === 'string' && reading.ok) return [{ id, record: reading.record }];
-    problems.push(`A frame kept in this browser cannot be read${reading.ok ? '' : `: ${reading.problems[0]}`}`);
-    return [];
-  });
+    const own = typeof id === 'string' && kept.every((one) => one.id !== id) ? id : freshId({ frames: kept });
+    if (reading.ok) kept.push({ id: own, record: reading.record });
+    else problems.push(`A frame kept in this browser cannot be read: ${reading.problems[0]}`);
+  }
   const known = kept.some(({ id }) => id === current);
   return { current: known ? (current as string) : kept[0]?.id, frames: kept };
+}
+
+/** A state to go back to; none where any of it is damaged. */
+function checkedPast(given: unknown): Shelf[] {
+  const problems: string[] = [];
+  const shelf = checkedShelf(given, problems);
+  return problems.length > 0 ? [] : [shelf];
 }
 
 /** Reads what a browser kept. */
@@ -45,10 +61,10 @@ export function readShelf(text: string | null): Stored & { problems: string[] } 
   if (!text) return { shelf: EMPTY, past: [], problems };
   try {
     const { shelf, past } = JSON.parse(text) as { shelf?: unknown; past?: unknown };
-    const before = Array.isArray(past) ? past.slice(-MOST_PAST).map((one) => checkedShelf(one, [])) : [];
+    const before = Array.isArray(past) ? past.slice(-MOST_PAST).flatMap(checkedPast) : [];
     return { shelf: checkedShelf(shelf, problems), past: before, problems };
   } catch {
-    return { shelf: EMPTY, past: [], problems: ['What this browser kept of your frames is damaged.'] };
+    return { shelf: EMPTY, past: [], problems: [DAMAGED] };
   }
 }
 
@@ -58,7 +74,7 @@ export const currentFrame = ({ current, frames }: Shelf): KeptFrame | undefined 
   frames.find(({ id }) => id === current);
 
 /** An id that no kept frame has. */
-function freshId({ frames }: Shelf): string {
+function freshId({ frames }: Pick<Shelf, 'frames'>): string {
   let number = frames.length + 1;
   while (frames.some(({ id }) => id === `f${number}`)) number++;
   return `f${number}`;

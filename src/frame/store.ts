@@ -1,4 +1,4 @@
-import { EMPTY, MOST_PAST, readShelf, SHELF_KEY, writeShelf, type Shelf } from './shelf.ts';
+import { EMPTY, MOST_PAST, readShelf, SHELF_KEY, UNREAD_KEY, writeShelf, type Shelf } from './shelf.ts';
 
 export interface ShelfState {
   shelf: Shelf;
@@ -19,6 +19,9 @@ export interface Store {
 /** Changes of one field within this time are one change [ms]. */
 const TOGETHER = 1500;
 
+/** So many states to go back to are tried to be kept. */
+const FEWER = [MOST_PAST, 3, 0];
+
 const NOT_KEPT =
   'This browser does not let the page keep your frames. They work until you close it: save them as files before.';
 
@@ -32,23 +35,31 @@ export function createStore(storage: () => Storage): Store {
   const load = (text: string | null) => {
     const read = readShelf(text);
     past = read.past;
+    last = { what: undefined, at: 0 };
     state = { shelf: read.shelf, canUndo: past.length > 0, problems: read.problems };
   };
   const show = (shelf: Shelf, problems: readonly string[]) => {
     state = { shelf, canUndo: past.length > 0, problems };
     for (const listener of listeners) listener();
   };
-  const keep = (shelf: Shelf): readonly string[] => {
+  const put = (key: string, text: string): boolean => {
     try {
-      storage().setItem(SHELF_KEY, writeShelf({ shelf, past }));
-      return [];
+      storage().setItem(key, text);
+      return true;
     } catch {
-      return [NOT_KEPT];
+      return false;
     }
   };
+  /** Where there is little room, the frames go before the way back. */
+  const keep = (shelf: Shelf): readonly string[] =>
+    FEWER.some((steps) => put(SHELF_KEY, writeShelf({ shelf, past: past.slice(Math.max(0, past.length - steps)) })))
+      ? []
+      : [NOT_KEPT];
 
   try {
-    load(storage().getItem(SHELF_KEY));
+    const text = storage().getItem(SHELF_KEY);
+    load(text);
+    if (text && state.problems.length > 0) put(UNREAD_KEY, text);
   } catch {
     state = { ...state, problems: [NOT_KEPT] };
   }

@@ -1,4 +1,4 @@
-import type { CaseName, Check, ModeName, PartGroup } from '@frameworthy/shared/frame';
+import type { ArrangementFit, CaseName, Check, ModeName, PartGroup } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 
 /** What happens, as the head of a row and inside a sentence. */
@@ -191,4 +191,15 @@ export function sentence({ case: name, mode, speed, margin }: Check, show: Show)
   return margin.typical < 1
     ? `${when}, ${gives}: ${show(1 / margin.typical, 'percent', 2)} of what it bears.`
     : `${when}, the nearest thing is that ${gives}; ${show(1 / margin.typical, 'percent', 2)} of the way there.`;
+}
+
+/** Why an arrangement does not fit, one sentence for each thing. */
+export function fitWords({ collisions, tooTall }: ArrangementFit, show: Show): string[] {
+  return [
+    ...collisions.map(({ mover, against, gap, move, direction }) => {
+      const where = gap < 0 ? `reaches ${show(-gap, 'length', 2)} into` : `stands only ${show(gap, 'length', 2)} from`;
+      return `${mover} ${where} ${against}: ${show(move, 'length', 2)} ${direction} clears it.`;
+    }),
+    ...tooTall.map(({ name, by }) => `${name} is ${show(by, 'length', 2)} too tall for the standoffs.`),
+  ];
 }

@@ -42,3 +42,13 @@ export function parseQuantity(text: string, kind: QuantityKind, preferred?: stri
   if (kind === 'count' && !Number.isInteger(value)) return { ok: false, problem: 'This must be a whole number.' };
   return { ok: true, value, unit };
 }
+
+/**
+ * Whether a text is a number alone, without a unit: `0,02`, `1 ½`, `2 × 10⁻²`.
+ * @param text - what was typed
+ * @returns true where nothing stands after the number
+ */
+export function isBareNumber(text: string): boolean {
+  const number = parseNumber(text);
+  return number.ok && number.rest === '';
+}
