@@ -21,7 +21,7 @@ export function MotorScrewsFigure({ values, result, show }: FigureProps<ScrewVal
   const foot = values.baseDiameter / 2;
   const radius = values.outerDiameter / 2;
   const wide = Math.max(foot, radius, across / 2 + headDiameter / 2);
-  const middle = foot + wide + 0.012;
+  const middle = foot + wide + 0.009;
   const face = 0;
   const tubeAxis = -values.plateThickness - radius;
   const inUse = (x: number, y: number) => mine.places.some((place) => Math.hypot(place.x - x, place.y - y) < 1e-9);
@@ -60,9 +60,8 @@ export function MotorScrewsFigure({ values, result, show }: FigureProps<ScrewVal
         bottom: Math.min(tubeAxis - radius - headHeight, planMiddle - foot),
         top: Math.max(tall, planMiddle + foot),
       }}
-      width={540}
-      height={310}
-      margin={{ left: 46, right: 92, top: 44, bottom: 54 }}
+      height={270}
+      margin={{ left: 20, right: 74, top: 40, bottom: 54 }}
       show={show}
     >
       <g>

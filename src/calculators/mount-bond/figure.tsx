@@ -75,7 +75,13 @@ export function BondFigure({ values, result, show }: FigureProps<BondValues, Bon
         label={show(result.loads.stop.shear, 'force')}
       />
       <Label at={{ x: 0, y: 0 }} dy={18} text="tube" tone="quiet" />
-      <Leader at={onTube(-0.8 * reach)} dx={-30} dy={-34} text={`edge ${show(bond.edgeGap, 'length')}`} tone="accent" />
+      <Leader
+        at={{ x: -reach, y: under - bond.edgeGap / 2 }}
+        dx={-26}
+        dy={-30}
+        text={`edge ${show(bond.edgeGap, 'length')}`}
+        tone="accent"
+      />
       <DimensionLine
         from={{ x: -reach, y: under - 0.62 * radius }}
         to={{ x: reach, y: under - 0.62 * radius }}

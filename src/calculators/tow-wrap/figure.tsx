@@ -36,9 +36,8 @@ export function WrapFigure({ values, result, show }: FigureProps<WrapValues, Wra
       title="Tow wrapped over plate and tube, from the end and from the side"
       description={`${show(values.turns, 'count')} turns in each band, ${show(band, 'length')} thick. A turn is ${show(path.length, 'length')} long. The legs on one side hold ${show(strength.side, 'force')}.`}
       bounds={{ left: -wide, right: side + length, bottom: -radius - band, top: top + 0.35 * radius }}
-      width={520}
-      height={270}
-      margin={{ left: 44, right: 50, top: 44, bottom: 60 }}
+      height={250}
+      margin={{ left: 16, right: 20, top: 44, bottom: 60 }}
       show={show}
     >
       <Outline points={line(band)} fill="hatch" tone="accent" line="thin" />

@@ -188,7 +188,7 @@ export const steps: readonly Step<WrapValues, WrapResult>[] = [
   {
     id: 'side',
     says: 'Less what hands, bent filaments and the inner turns cost',
-    formula: 'F = F_0\\,k\\,k_{bend}\\,k_{edge}',
+    formula: 'F = F_0\\,k\\,k_\\mathrm{bend}\\,k_\\mathrm{edge}',
     numbers: 'F = \\slot{ideal}\\cdot\\slot{hands}\\cdot\\slot{bend}\\cdot\\slot{edge} = \\slot{force}',
     slots: (v, { strength }) => ({
       ideal: { value: strength.ideal, quantity: 'force' },
