@@ -2,7 +2,6 @@ import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
 import { leaveOutServerWords } from './leave-out.ts';
-import { serverText } from './server-text.ts';
 
 /** What of a page the browser brings to life. */
 export interface ScriptNeeds {
@@ -55,7 +54,6 @@ export async function bundleFor(entry: string, root: string, dist: string): Prom
     legalComments: 'none',
     tsconfig: `${root}tsconfig.json`,
     plugins: [leaveOutServerWords],
-    plugins: [serverText],
     // Stylesheets are linked by the page; the server's render has seen to it.
     loader: { '.css': 'empty' },
   });

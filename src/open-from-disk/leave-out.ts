@@ -3,17 +3,23 @@ import type { Plugin } from 'esbuild';
 import ts from 'typescript';
 
 /**
- * Words that the server has typeset already and no script reads: formulas of the worked steps, assumptions, sources.
+ * Words that the server has typeset already and no script reads: formulas of the worked steps, assumptions, sources, and
+ * where a material number comes from.
  * The declarations keep them, the pages' scripts do not carry them.
  */
 const LEFT_OUT: readonly { file: RegExp; names: ReadonlySet<string> }[] = [
   { file: /src\/calculators\/[^/]+\/steps[^/]*\.ts$/, names: new Set(['says', 'formula', 'numbers']) },
   { file: /src\/calculators\/[^/]+\/index\.ts$/, names: new Set(['assumptions', 'sources', 'formulas']) },
+  { file: /shared\/src\/material\/[^/]+\.ts$/, names: new Set() },
 ];
 
 const isText = (node: ts.Node): boolean =>
   ts.isStringLiteralLike(node) || (ts.isBinaryExpression(node) && isText(node.left) && isText(node.right));
 const isListOfText = (node: ts.Node): boolean => ts.isArrayLiteralExpression(node) && node.elements.every(isText);
+
+/** Kind, source and note of a material number. */
+const isOrigin = (node: ts.Node): boolean =>
+  isText(node) && ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'materialValue';
 
 /** The file with those words emptied. Only literal text goes: what is computed stays. */
 export function withoutServerWords(text: string, names: ReadonlySet<string>): string {
@@ -25,6 +31,7 @@ export function withoutServerWords(text: string, names: ReadonlySet<string>): st
       const by = isText(initializer) ? "''" : isListOfText(initializer) ? '[]' : undefined;
       if (by) return void cuts.push({ from: initializer.getStart(), to: initializer.getEnd(), by });
     }
+    if (isOrigin(node)) return void cuts.push({ from: node.getStart(), to: node.getEnd(), by: "''" });
     ts.forEachChild(node, visit);
   };
   visit(tree);
@@ -35,10 +42,13 @@ export function withoutServerWords(text: string, names: ReadonlySet<string>): st
 export const leaveOutServerWords: Plugin = {
   name: 'leave-out-server-words',
   setup({ onLoad }) {
-    onLoad({ filter: /src[\\/]calculators[\\/][^\\/]+[\\/](steps[^\\/]*|index)\.ts$/ }, async ({ path }) => {
-      const rule = LEFT_OUT.find(({ file }) => file.test(path.replaceAll('\\', '/')));
-      const text = await readFile(path, 'utf8');
-      return { contents: rule ? withoutServerWords(text, rule.names) : text, loader: 'ts' };
-    });
+    onLoad(
+      { filter: /src[\\/](calculators[\\/][^\\/]+[\\/](steps[^\\/]*|index)|material[\\/][^\\/]+)\.ts$/ },
+      async ({ path }) => {
+        const rule = LEFT_OUT.find(({ file }) => file.test(path.replaceAll('\\', '/')));
+        const text = await readFile(path, 'utf8');
+        return { contents: rule ? withoutServerWords(text, rule.names) : text, loader: 'ts' };
+      },
+    );
   },
 };
