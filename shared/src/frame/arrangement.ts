@@ -1,5 +1,12 @@
 import { InputError } from '../error.ts';
-import type { Arrangement } from '../fit/index.ts';
+import {
+  findCollisions,
+  freeMargins,
+  placeItem,
+  type Arrangement,
+  type Collision,
+  type FitBody,
+} from '../fit/index.ts';
 import type { FrameRecord } from './record.ts';
 
 /**
@@ -21,28 +28,63 @@ export function currentArrangement({ electronics: { current, arrangements } }: F
   });
 }
 
+/** Air that the sheet asks for between parts, to standoffs and to the edge; common practice, no source. */
+const CLEARANCE = { columns: 0.5e-3, items: 0, edge: 0.5e-3, height: 0 } as const;
+
+/** The main plate with its standoffs, as arrangements are fitted into it. */
+export function fitBody({ body }: FrameRecord): FitBody {
+  const end = { width: body.end, length: body.length / 2 };
+  return {
+    plate: { length: body.length, width: body.width, ...(body.end < body.width ? { nose: end, tail: end } : {}) },
+    standoffDiameter: body.standoff.outerDiameter,
+    clearance: CLEARANCE,
+  };
+}
+
 /**
  * The smallest air gap that a moving top plate and its standoffs have to the electronics.
- * $$g = \min(\ell - (z_i + h_i),\; \operatorname{dist}(\text{standoff}_j, \text{box}_i) - \tfrac{D}{2})$$
+ * $$g = \min(\ell - z_{i,top},\; \operatorname{dist}(\text{standoff}_j, \text{box}_i) - \tfrac{D}{2})$$
  * @param record - a record
  * @returns gap; nothing or less where something touches already; the standoff's length where the body is empty [m]
- * @validity boxes that lie along the frame, a camera's tilt left out
- * @throws InputError where the arrangement in use is not there
- * @derivation heights above the main plate, and distance of a point from a rectangle
+ * @validity boxes as freeMargins takes them; parts with no plate above them count beside standoffs alone
+ * @throws InputError where the arrangement in use is not there or a part cannot be
+ * @derivation tops above the main plate, and freeMargins
  */
 export function electronicsGap(record: FrameRecord): number {
-  const { standoffs, items } = currentArrangement(record);
-  const { length, outerDiameter } = record.body.standoff;
-  return items.reduce((least, item) => {
-    const above = length - (item.z + item.height);
-    const beside = standoffs.map(({ x, y }) =>
-      Math.hypot(
-        Math.max(0, Math.abs(x - item.x) - item.length / 2),
-        Math.max(0, Math.abs(y - item.y) - item.width / 2),
-      ),
-    );
-    return Math.min(least, above, ...beside.map((distance) => distance - outerDiameter / 2));
-  }, length);
+  const arrangement = currentArrangement(record);
+  const { length } = record.body.standoff;
+  const above = arrangement.items.filter(({ openAbove }) => !openAbove).map((item) => length - placeItem(item).top);
+  const beside = freeMargins(fitBody(record), arrangement).toStandoffs?.gap ?? length;
+  return Math.min(length, beside, ...above);
+}
+
+/** One arrangement of a record, held against its body. */
+export interface ArrangementFit {
+  name: string;
+  collisions: readonly Collision[];
+  /** Parts that reach the top plate, and by how much [m]. */
+  tooTall: readonly { name: string; by: number }[];
+}
+
+/**
+ * Whether each arrangement of a record fits its body.
+ * @param record - a valid record
+ * @returns for each arrangement its collisions in plan, and parts that are too tall for the standoffs
+ * @validity as findCollisions
+ * @throws InputError where a part cannot be
+ * @derivation findCollisions, and tops against the length of the standoffs
+ */
+export function frameFit(record: FrameRecord): ArrangementFit[] {
+  const body = fitBody(record);
+  const { length } = record.body.standoff;
+  return record.electronics.arrangements.map((arrangement) => ({
+    name: arrangement.name,
+    collisions: findCollisions(body, arrangement),
+    tooTall: arrangement.items
+      .filter(({ openAbove }) => !openAbove)
+      .map((item) => ({ name: item.name, by: placeItem(item).top - length }))
+      .filter(({ by }) => by > 0),
+  }));
 }
 
 /**

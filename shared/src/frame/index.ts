@@ -9,7 +9,7 @@ export {
   type SpreadField,
 } from './fields/index.ts';
 export { LEAF_PATHS, leafOf, valueAt, withValue, type LeafValue } from './paths.ts';
-export { boardSide, currentArrangement, electronicsGap } from './arrangement.ts';
+export { boardSide, currentArrangement, electronicsGap, frameFit, type ArrangementFit } from './arrangement.ts';
 export { framePlan, type FramePlan } from './plan.ts';
 export { frameParts, totalOf, type FramePart, type PartGroup } from './parts.ts';
 export { armSegments, armStiffness, hasSleeve, sleeveOf, type ArmStiffness } from './arm.ts';

@@ -1,4 +1,11 @@
-import { evaluateFrame, firstToGive, frameOutline, type FrameRecord } from '@frameworthy/shared/frame';
+import {
+  evaluateFrame,
+  firstToGive,
+  frameFit,
+  frameOutline,
+  type ArrangementFit,
+  type FrameRecord,
+} from '@frameworthy/shared/frame';
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { PlanView, SideView } from '~/drawings/index.ts';
 import { arrivingFrame } from '~/frame/arrival.ts';
@@ -9,9 +16,10 @@ import { explainRecord } from '~/frame/explain.ts';
 import { FIRST_SAMPLE, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival } from '~/frame/shelf.ts';
 import { Mass } from '~/frame/ui/Mass.tsx';
-import { CASE_WORDS, MODE_WORDS, sentence } from '~/frame/words.ts';
+import { CASE_WORDS, fitWords, MODE_WORDS, sentence } from '~/frame/words.ts';
 import { UnitsChoice } from '~/frame/ui/UnitsChoice.tsx';
 import type { Show } from '~/island/declaration.ts';
+import { Verdict } from '~/island/Verdict.tsx';
 import { showIn } from '~/island/show.ts';
 import { useUnits } from '~/island/unit-choice.ts';
 
@@ -58,12 +66,16 @@ function useWord(record: FrameRecord): string | undefined {
 }
 
 function Electronics({ record, show }: { record: FrameRecord; show: Show }) {
+  const fit = frameFit(record);
   return (
     <>
       {record.electronics.arrangements.map(({ name, items, standoffs }) => (
         <section key={name} class="fits">
           <h3>{name === record.electronics.current ? `${name} (as weighed)` : name}</h3>
-          <p>{`${standoffs.length} standoffs.`}</p>
+          <p>
+            {`${standoffs.length} standoffs. `}
+            <FitVerdict fit={fit.find((one) => one.name === name)} show={show} />
+          </p>
           <ul>
             {items.map((item) => (
               <li key={item.name}>
@@ -75,6 +87,11 @@ function Electronics({ record, show }: { record: FrameRecord; show: Show }) {
       ))}
     </>
   );
+}
+
+function FitVerdict({ fit, show }: { fit: ArrangementFit | undefined; show: Show }) {
+  const words = fit ? fitWords(fit, show) : [];
+  return <Verdict level={words.length === 0 ? 'good' : 'bad'} text={words.join(' ') || 'Nothing collides.'} />;
 }
 
 /** A frame for its buyers: read, not edited. */

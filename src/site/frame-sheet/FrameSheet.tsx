@@ -1,4 +1,11 @@
-import { evaluateFrame, frameOutline, type FrameEvaluation, type FrameRecord } from '@frameworthy/shared/frame';
+import {
+  evaluateFrame,
+  frameFit,
+  frameOutline,
+  type ArrangementFit,
+  type FrameEvaluation,
+  type FrameRecord,
+} from '@frameworthy/shared/frame';
 import type { FrameOutline } from '@frameworthy/shared/outline';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { PlanView, SideView } from '~/drawings/index.ts';
@@ -8,6 +15,7 @@ import { explainRecord, type Explained } from '~/frame/explain.ts';
 import { FIRST_SAMPLE, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival, withCurrent } from '~/frame/shelf.ts';
 import { Bar } from '~/frame/ui/Bar.tsx';
+import { Fit } from '~/frame/ui/Fit.tsx';
 import { FirstToGive } from '~/frame/ui/FirstToGive.tsx';
 import { Gains } from '~/frame/ui/Gains.tsx';
 import { Mass } from '~/frame/ui/Mass.tsx';
@@ -18,14 +26,24 @@ import type { Show } from '~/island/declaration.ts';
 import { Electronics, Hardware, Head } from './Lists.tsx';
 import { Sections } from './Sections.tsx';
 
-type Worked = { evaluation: FrameEvaluation; outline: FrameOutline; record: FrameRecord };
+interface Worked {
+  evaluation: FrameEvaluation;
+  outline: FrameOutline;
+  fit: readonly ArrangementFit[];
+  record: FrameRecord;
+}
 
 /** What can be worked out of a record; the last that could, where it can't. */
 function useWorked(record: FrameRecord, show: Show): { worked: Worked | undefined; problem: Explained | undefined } {
   const last = useRef<Worked>();
   return useMemo(() => {
     try {
-      last.current = { record, evaluation: evaluateFrame(record), outline: frameOutline(record) };
+      last.current = {
+        record,
+        evaluation: evaluateFrame(record),
+        outline: frameOutline(record),
+        fit: frameFit(record),
+      };
       return { worked: last.current, problem: undefined };
     } catch (error) {
       return { worked: last.current, problem: explainRecord(error, show) };
@@ -100,33 +118,33 @@ export function FrameSheet() {
                 <SideView outline={worked.outline} show={show} />
               </figure>
             </section>
+            <section aria-labelledby="fit">
+              <h2 id="fit">What fits</h2>
+              <Fit fit={worked.fit} show={show} />
+            </section>
             <section aria-labelledby="mass">
               <h2 id="mass">Mass and balance</h2>
               <Mass balance={worked.evaluation.balance} show={show} />
             </section>
+            <section aria-labelledby="first">
+              <h2 id="first">What breaks first</h2>
+              <FirstToGive checks={worked.evaluation.checks} show={show} address={addressOf} />
+            </section>
+            <section aria-labelledby="gain">
+              <h2 id="gain">What a gram buys</h2>
+              <Gains
+                record={worked.record}
+                evaluation={worked.evaluation}
+                show={show}
+                onTake={(next, says) => change(next, `step ${says}`)}
+              />
+            </section>
+            <p class="estimate-note">
+              Estimates for comparing designs, good for orders of magnitude. No promise that a frame survives a hit.
+            </p>
           </>
         )}
       </div>
-      {worked && (
-        <div class="verdicts">
-          <section aria-labelledby="first">
-            <h2 id="first">What breaks first</h2>
-            <FirstToGive checks={worked.evaluation.checks} show={show} address={addressOf} />
-          </section>
-          <section aria-labelledby="gain">
-            <h2 id="gain">What a gram buys</h2>
-            <Gains
-              record={worked.record}
-              evaluation={worked.evaluation}
-              show={show}
-              onTake={(next, says) => change(next, `step ${says}`)}
-            />
-          </section>
-          <p class="estimate-note">
-            Estimates for comparing designs, good for orders of magnitude. No promise that a frame survives a hit.
-          </p>
-        </div>
-      )}
     </div>
   );
 }
