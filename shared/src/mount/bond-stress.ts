@@ -1,6 +1,5 @@
 import { requireLength, requireLoad, requireStrength } from '../require-physical.ts';
-import type { TangentBond } from './tangent-bond.ts';
-import { tangentGap } from './tangent-bond.ts';
+import { gapAt, type TangentBond } from './tangent-bond.ts';
 
 /** What a motor puts into its mount; the directions of shear and tipping are not known beforehand. */
 export interface MountLoad {
@@ -51,9 +50,17 @@ export function tippingIntegral(bond: Pick<TangentBond, 'radius' | 'bondLine' | 
     const angle = (end * i) / intervals;
     const x = radius * Math.sin(angle);
     const weight = i === 0 || i === intervals ? 1 : i % 2 === 1 ? 4 : 2;
-    sum += (weight * x ** 2 * radius * Math.cos(angle)) / tangentGap({ radius, bondLine }, x);
+    sum += (weight * x ** 2 * radius * Math.cos(angle)) / gapAt(radius, bondLine, x);
   }
   return (2 * sum * end) / (3 * intervals);
+}
+
+/** One bond is asked about many loads. */
+const held = new WeakMap<object, number>();
+function heldIntegral(bond: TangentBond): number {
+  const known = held.get(bond) ?? tippingIntegral(bond);
+  held.set(bond, known);
+  return known;
 }
 
 /**
@@ -89,7 +96,7 @@ export function mountBondStress(
   requireStrength(strength.tension, { parameter: 'tensionStrength', quantity: 'strength across the bond' });
   const { radius, bondLine, width } = bond;
   const first = bond.workingWidth / bondLine;
-  const second = tippingIntegral(bond);
+  const second = heldIntegral(bond);
   const half = width / 2;
   const height = radius + bondLine;
   const peakAt = Math.min(half, radius * Math.sqrt(1 - (radius / height) ** 2));
@@ -97,7 +104,7 @@ export function mountBondStress(
   const along = (6 * load.tipping) / (length ** 2 * first);
   const polar = length * second + (length ** 3 * first) / 12;
   const at = (x: number) => {
-    const gap = tangentGap({ radius, bondLine }, x);
+    const gap = gapAt(radius, bondLine, x);
     const shear = (load.shear / (length * first) + (load.torque * Math.hypot(x, length / 2)) / polar) / gap;
     const tensions = {
       across: (lift + (load.tipping * x) / (length * second)) / gap,

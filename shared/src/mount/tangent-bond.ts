@@ -52,9 +52,12 @@ export function tangentGap({ radius, bondLine }: { radius: number; bondLine: num
   requireLength(radius, { parameter: 'radius', quantity: 'radius of the tube' });
   requireNotNegative(bondLine, { parameter: 'bondLine', quantity: 'glue line', kind: 'length' });
   requireBetween(Math.abs(x), 0, radius, { parameter: 'x', quantity: 'distance across the tube', kind: 'length' });
-  // The difference as a quotient keeps its digits near the line of contact.
-  return bondLine + x ** 2 / (radius + Math.sqrt(Math.max(0, radius ** 2 - x ** 2)));
+  return gapAt(radius, bondLine, x);
 }
+
+/** The same for values that are known to be sound. The difference as a quotient keeps its digits near the line of contact. */
+export const gapAt = (radius: number, bondLine: number, x: number): number =>
+  bondLine + x ** 2 / (radius + Math.sqrt(Math.max(0, radius ** 2 - x ** 2)));
 
 /** Area between chord and glue: ∫ g dx over both sides. */
 function filledArea(radius: number, bondLine: number, reach: number): number {
