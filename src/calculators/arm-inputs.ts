@@ -4,6 +4,7 @@ import {
   ROLL_WRAPPED_TUBE,
   WOVEN_PLATE,
   type CarbonPart,
+  type CarbonTube,
 } from '@frameworthy/shared/material';
 import { outerDiameter, wall } from './root-inputs.ts';
 
@@ -150,4 +151,4 @@ const LIBRARY = {
 export type ArmMaterial = keyof typeof LIBRARY;
 
 /** The typical values behind a name of the list. */
-export const armMaterial = (name: ArmMaterial): CarbonPart => LIBRARY[name];
+export const armMaterial = (name: ArmMaterial): CarbonPart | CarbonTube => LIBRARY[name];

@@ -1,5 +1,12 @@
 import fc from 'fast-check';
-import { armBending, armTwist, tipStiffness, tubeBuckling, type ArmSegment } from '@frameworthy/shared/beam';
+import {
+  armBending,
+  armTwist,
+  tipStiffness,
+  tubeBuckling,
+  wallBucklingWarnings,
+  type ArmSegment,
+} from '@frameworthy/shared/beam';
 import { drilledTubeSection, roundTubeSection } from '@frameworthy/shared/section';
 import { describe, expect, test } from 'vitest';
 import { anyNumber, refusesOrFinite } from './garbage.ts';
@@ -98,6 +105,16 @@ describe('the arm as a stepped beam', () => {
     expect(k([drilled]).torsion).toBeLessThan(k([tube]).torsion);
   });
 
+  test('a thin tube is named above the moment that NASA SP-8007 gives for it, 2.578 MN·m', () => {
+    // The worked case of the published rows: 70 GPa, radius 1.5 m, wall 5 mm.
+    const tube = { outerDiameter: 3.005, wall: 0.005 };
+    const named = (moment: number, modulusRound: number) =>
+      wallBucklingWarnings({ tube, modulusAlong: 70e9, modulusRound, moment }).map(({ code }) => code);
+    expect(named(2.57e6, 70e9)).toEqual([]);
+    expect(named(2.59e6, 70e9)).toEqual(['wall-buckles']);
+    expect(named(2.57e6, 60e9)).toEqual(['wall-buckles']);
+  });
+
   test('garbage is refused with the package error, or gives finite numbers', () => {
     fc.assert(
       fc.property(fc.array(anyNumber, { minLength: 10, maxLength: 10 }), (n) => {
@@ -114,6 +131,14 @@ describe('the arm as a stepped beam', () => {
         );
         refusesOrFinite(() => armTwist({ segments, torque: n[8]!, rootStiffness: n[9] }));
         refusesOrFinite(() => tipStiffness(segments));
+        refusesOrFinite(() =>
+          wallBucklingWarnings({
+            tube: { outerDiameter: n[0]!, wall: n[1]! },
+            modulusAlong: n[2]!,
+            modulusRound: n[3]!,
+            moment: n[0]!,
+          }),
+        );
         refusesOrFinite(() => tubeBuckling({ radius: n[0]!, wall: n[1]!, youngsModulus: n[2]!, poissonRatio: n[3] }));
       }),
       { numRuns: 500 },

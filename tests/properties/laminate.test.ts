@@ -63,7 +63,46 @@ const load = between(-1e5, 1e5);
 const forces = fc.tuple(load, load, load);
 const moments = fc.tuple(between(-50, 50), between(-50, 50), between(-50, 50));
 
+/** T of the textbooks, as the library takes it: stress from the axes of the part to those of the ply. */
+function turning(angle: number): Matrix {
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  return new Matrix([
+    [c * c, s * s, 2 * c * s],
+    [s * s, c * c, -2 * c * s],
+    [-c * s, c * s, c * c - s * s],
+  ]);
+}
+
 describe('stiffness of a stack', () => {
+  test('A, B and D agree with matrix products and integrals by a general matrix library', () => {
+    fc.assert(
+      fc.property(stack, (plies) => {
+        const ours = laminateStiffness(plies);
+        const engineering = Matrix.diag([1, 1, 2]);
+        const sums = [Matrix.zeros(3, 3), Matrix.zeros(3, 3), Matrix.zeros(3, 3)];
+        let z = -plies.reduce((sum, { thickness }) => sum + thickness, 0) / 2;
+        for (const { material: m, angle, thickness } of plies) {
+          const compliance = new Matrix([
+            [1 / m.modulusAlong, -m.poissonRatio / m.modulusAlong, 0],
+            [-m.poissonRatio / m.modulusAlong, 1 / m.modulusAcross, 0],
+            [0, 0, 1 / m.shearModulus],
+          ]);
+          const t = turning(angle);
+          const q = inverse(t).mmul(inverse(compliance)).mmul(engineering).mmul(t).mmul(inverse(engineering));
+          const next = z + thickness;
+          sums.forEach((sum, n) => sum.add(Matrix.mul(q, (next ** (n + 1) - z ** (n + 1)) / (n + 1))));
+          z = next;
+        }
+        for (const [n, matrix] of [ours.a, ours.b, ours.d].entries()) {
+          const scale = ours.a[0][0] * ours.thickness ** n;
+          for (const i of [0, 1, 2] as const) {
+            for (const j of [0, 1, 2] as const) near(matrix[i][j], sums[n]!.get(i, j), 1e-9, 1e-11 * scale);
+          }
+        }
+      }),
+    );
+  });
+
   test('its inverse agrees with a general matrix library', () => {
     fc.assert(
       fc.property(stack, (plies) => {
@@ -257,6 +296,22 @@ describe('failure of a ply', () => {
         near(inPlaneStrength(plies, 'tension').stress, m.strengths!.alongTension, 1e-6);
         near(inPlaneStrength(plies, 'compression').stress, m.strengths!.alongCompression, 1e-6);
         near(flexuralStrength(plies).stress, Math.min(m.strengths!.alongTension, m.strengths!.alongCompression), 1e-6);
+        near(inPlaneStrength(plies, 'shear').stress, m.strengths!.shear, 1e-6);
+      }),
+    );
+  });
+});
+
+describe('strength in shear', () => {
+  test('of a stack is that of the same stack seen at 45°, pulled one way and pushed the other', () => {
+    fc.assert(
+      fc.property(symmetric, (plies) => {
+        const seen = turned(plies, Math.PI / 4);
+        const pulled = [1, -1].map(
+          (sign) => firstPlyFailure(seen, { forces: [sign, -sign, 0], moments: [0, 0, 0] }).factor,
+        );
+        const { thickness } = laminateStiffness(plies);
+        near(inPlaneStrength(plies, 'shear').stress, Math.min(...pulled) / thickness, 1e-6);
       }),
     );
   });
@@ -312,6 +367,7 @@ describe('bad stacks', () => {
           for (const run of [laminateStiffness, inPlaneConstants, flexuralConstants, flexuralStrength])
             refusesOrFinite(() => run(plies));
           refusesOrFinite(() => inPlaneStrength(plies, 'tension', 'held'));
+          refusesOrFinite(() => inPlaneStrength(plies, 'shear'));
           refusesOrFinite(() => laminateResponse(plies, { forces: [a, b, c], moments: [d, e, f] }));
           refusesOrFinite(() => firstPlyFailure(plies, { forces: [a, b, c], moments: [d, e, f] }));
           refusesOrFinite(() => massPerArea(plies, a));

@@ -188,7 +188,7 @@ export const cases: readonly PublishedCase[] = [
       kind: 'from memory',
       source: 'rao-2011-vibrations',
       where: 'Example 2.1, water tank on a column',
-      unit: 'rad/s, s',
+      unit: 'rad/s, s, 10⁵ N/m',
       tolerance: { relative: 1e-3 },
       because: 'four digits remembered, converted from inch units',
     },
@@ -199,6 +199,13 @@ export const cases: readonly PublishedCase[] = [
         'I 2.50136 m⁴, E 27.579 GPa, L 91.44 m, 271 940 kg',
         0.9977,
         towerAngular,
+      ],
+      [
+        'rao-2-1-stiffness',
+        'stiffness of the column, as force over movement at its top, in 10⁵ N/m',
+        'I 2.50136 m⁴, E 27.579 GPa, L 91.44 m',
+        2.7069,
+        () => towerAngular() ** 2 * (tower.tipMass / 1e5),
       ],
       [
         'rao-2-1-period',
@@ -284,6 +291,12 @@ export const cases: readonly PublishedCase[] = [
 ];
 
 export const missing: readonly MissingCheck[] = [
+  {
+    topic,
+    what: 'Eigenvalues of a beam held by pins at both ends, nπ.',
+    instead:
+      'Not a limit of an arm: its root does not let go. Clamped-free, clamped-pinned and clamped-clamped are checked.',
+  },
   {
     topic,
     what: 'A published frequency of a stepped or sleeved arm with a motor at its tip, with shear and rotary inertia.',

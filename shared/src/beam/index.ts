@@ -6,4 +6,5 @@ export { armTwist, type ArmTorque } from './arm-twist.ts';
 export { tipStiffness, type TipStiffness } from './tip-stiffness.ts';
 export { axialStiffness } from './axial-stiffness.ts';
 export { thrustLoad, type ThrustGiven, type ThrustLoad } from './thrust-load.ts';
+export { wallBucklingWarnings, type BentTube } from './wall-buckling.ts';
 export { tubeBuckling, type ThinTube, type TubeBuckling } from './tube-buckling.ts';

@@ -1,6 +1,6 @@
 import type { Warning } from '../error.ts';
 import { requireBelow, requireNotNegative, requirePositive } from '../require.ts';
-import type { RoundTube } from '../section/index.ts';
+import { requireTube, type RoundTube } from '../section/index.ts';
 import { edgeDistanceWarnings } from './edge-distance.ts';
 import { holeUses, type HoleUse } from './hole-uses.ts';
 import { twoScrewRoot, type RootReactions } from './two-screw-root.ts';
@@ -82,6 +82,7 @@ export function tubeRoot(root: TubeRoot): TubeRootResult {
 }
 
 function requireRoot(root: TubeRoot): void {
+  requireTube(root.tube);
   const hole = { parameter: 'holeDiameter', quantity: 'hole diameter', kind: 'length' } as const;
   requirePositive(root.holeDiameter, hole);
   requirePositive(root.screwDiameter, { parameter: 'screwDiameter', quantity: 'screw diameter', kind: 'length' });

@@ -19,6 +19,8 @@ export interface UniformArm {
   shearModulus: number;
   /** [kg/m³] */
   density: number;
+  /** Round a tube, for the warning of a thin wall; a tenth of that along it where not given [Pa]. */
+  hoopModulus?: number;
   /** Everything at the tip, as a cylinder; `offset` of its centre of mass above the arm's axis. */
   motor: { mass: number; diameter: number; height: number; offset: number };
   /** Springs at the root, fixed where not given [N·m/rad]. */
@@ -60,16 +62,13 @@ function planesOf({ shape, length, youngsModulus, shearModulus, density, motor, 
  * @derivation armModes with one segment in each plane
  */
 export function uniformArmFrequencies(arm: UniformArm): UniformArmFrequencies {
-  const { shape, youngsModulus, density } = arm;
+  const { shape, youngsModulus, density, hoopModulus = HOOP_SHARE * youngsModulus } = arm;
   const { section, ...planes } = planesOf(arm);
   const vertical = armModes(planes.vertical);
   const horizontal = armModes({ ...planes.horizontal, count: 3 });
   const [first, second] = vertical.modes as readonly [ArmMode, ArmMode];
   const sideways = horizontal.modes as readonly [ArmMode, ArmMode, ArmMode];
-  const tube =
-    shape.kind === 'tube'
-      ? thinTubeWarnings({ ...shape, hoopModulus: HOOP_SHARE * youngsModulus, density }, first.frequency)
-      : [];
+  const tube = shape.kind === 'tube' ? thinTubeWarnings({ ...shape, hoopModulus, density }, first.frequency) : [];
   const all = [...vertical.warnings, ...horizontal.warnings, ...tube];
   return {
     section,

@@ -34,7 +34,8 @@ export function beamModelWarnings(input: {
   if (length < LEAST_SLENDERNESS * depth) {
     warnings.push({
       code: 'arm-too-stubby',
-      message: 'The arm is shorter than five times its depth: its ends decide, and beam theory is a guess.',
+      message:
+        'The arm is shorter than five times its depth, the limit of common practice: its ends decide, and beam theory is a guess.',
     });
   }
   const cutOff = Math.min(
@@ -49,7 +50,8 @@ export function beamModelWarnings(input: {
   if (highestFrequency > CUT_OFF_SHARE * cutOff) {
     warnings.push({
       code: 'beyond-beam-model',
-      message: 'The higher frequency is close to the limit of the shear beam: do not rely on it.',
+      message:
+        'The highest frequency lies above half of the cut-off of a shear beam, √(κGA/ρI)/2π with κ by Cowper (1966); the half is our margin. Do not rely on it.',
     });
   }
   return warnings;
@@ -94,7 +96,7 @@ export function thinTubeWarnings(tube: ThinTube, highestFrequency: number): Warn
     {
       code: 'wall-too-thin',
       message:
-        'The wall is so thin that the tube goes oval near this frequency: it is no beam any more. Half the ring frequency is the limit.',
+        'The wall is so thin that the tube goes oval near this frequency: it is no beam any more. The limit is half of the ring’s own frequency by Blevins (1979), table 9-1; the half is our margin.',
     },
   ];
 }

@@ -34,13 +34,14 @@ function materialOf({
   youngsModulus,
   shearModulus,
   density,
-}: FrequencyValues): Pick<UniformArm, 'youngsModulus' | 'shearModulus' | 'density'> {
+}: FrequencyValues): Pick<UniformArm, 'youngsModulus' | 'shearModulus' | 'density' | 'hoopModulus'> {
   if (material === 'own') return { youngsModulus, shearModulus, density };
   const part = armMaterial(material);
   return {
     youngsModulus: part.youngsModulus.typical,
     shearModulus: part.shearModulus.typical,
     density: part.density.typical,
+    ...('hoopModulus' in part ? { hoopModulus: part.hoopModulus.typical } : {}),
   };
 }
 

@@ -4,7 +4,7 @@ import { Figure } from './figure.tsx';
 import { inputs } from './inputs.ts';
 import { outputs } from './outputs.ts';
 import { plots } from './plots.ts';
-import { compute } from './result.ts';
+import { compute, wallWarnings } from './result.ts';
 import { steps } from './steps.ts';
 
 export default defineCalculator({
@@ -14,9 +14,10 @@ export default defineCalculator({
   inputs,
   compute,
   outputs,
-  warnings: ({ section, required, least }, { edgeDistance, screwSpacing, armLength, holeDiameter }) => [
+  warnings: ({ section, required, least, end }, values) => [
     ...bondLineWarnings(section.geometry.bondLine),
-    ...(edgeDistance < 3 * holeDiameter * 0.9
+    ...wallWarnings(values, end),
+    ...(values.edgeDistance < 3 * values.holeDiameter * 0.9
       ? [
           {
             code: 'edge-distance-short',
@@ -24,7 +25,7 @@ export default defineCalculator({
           },
         ]
       : []),
-    ...(required.length > edgeDistance + screwSpacing + armLength
+    ...(required.length > values.edgeDistance + values.screwSpacing + values.armLength
       ? [
           {
             code: 'sleeve-past-motor',
@@ -68,12 +69,19 @@ export default defineCalculator({
     'A hole weakens the tube up to one diameter from its middle; its section counts with the strength kept beside a hole.',
     'Peel at the end of the sleeve is not worked out. A taper lowers it too.',
   ],
-  sources: ['willberg-2023-lectures', 'petrie-2000-adhesives', 'hart-smith-1973-doublelap', 'common-practice'],
+  sources: [
+    'willberg-2023-lectures',
+    'petrie-2000-adhesives',
+    'hart-smith-1973-doublelap',
+    'nasa-1968-sp8007',
+    'common-practice',
+  ],
   formulas: [
     'doubler/tube-doubler.ts',
     'doubler/required-length.ts',
     'doubler/lead-in.ts',
     'doubler/least-wall.ts',
     'doubler/bond-peak.ts',
+    'beam/wall-buckling.ts',
   ],
 });

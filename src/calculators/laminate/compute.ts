@@ -31,6 +31,7 @@ const ORDERS: Readonly<Record<LaminateValues['order'], readonly PlyDirection[]>>
 export interface LaminateResult {
   /** As laid, angles from the length of the part. */
   plies: readonly Ply[];
+  asLaid: LaminateStiffness;
   /** The same in the axes of the load. */
   stiffness: LaminateStiffness;
   /** z of every face of a ply [m]. */
@@ -79,10 +80,12 @@ export function compute(values: LaminateValues): LaminateResult {
   const seen = turned(joinedPlies(plies), values.direction);
   const inPlane = inPlaneConstants(seen, edgesOf(values));
   const total = counts['0'] + counts['+45'] + counts['-45'] + counts['90'];
+  const asLaid = laminateStiffness(plies);
   return {
     plies,
+    asLaid,
     stiffness: laminateStiffness(seen),
-    faces: laminateStiffness(plies).faces,
+    faces: asLaid.faces,
     plyStiffness: reducedStiffness(material)[0][0],
     inPlane,
     flexural: flexuralConstants(seen),

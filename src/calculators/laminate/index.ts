@@ -17,9 +17,9 @@ export default defineCalculator({
   inputs,
   compute,
   outputs,
-  warnings: ({ stiffness, leastShare }, { ply, direction, part }) => [
-    // Seen askew every balanced stack shears: that is the direction, not the stack.
-    ...stiffness.warnings.filter(({ code }) => (code === 'unbalanced' ? direction === 0 : part === 'plate')),
+  warnings: ({ asLaid, leastShare }, { ply, part }) => [
+    // Of the stack as laid: seen askew every balanced one shears. A closed tube cannot curl.
+    ...asLaid.warnings.filter(({ code }) => code === 'unbalanced' || part === 'plate'),
     ...(ply !== 'woven' && leastShare < LEAST_SHARE
       ? [
           {

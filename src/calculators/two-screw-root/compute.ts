@@ -1,3 +1,5 @@
+import type { Warning } from '@frameworthy/shared';
+import { wallBucklingWarnings } from '@frameworthy/shared/beam';
 import {
   CHARACTERISTIC_LENGTHS,
   COARSE_THREADS,
@@ -38,6 +40,17 @@ export function strengthsOf(values: RootValues): { bearing: number; shear: numbe
     bending: tube.bendingStrength.typical,
     density: tube.density.typical,
   };
+}
+
+/** The bare tube is bent most just outside the outer screw, where a sleeve has ended. */
+export function wallWarnings({ tubeMaterial, outerDiameter, wall, armLength, ...force }: RootValues): Warning[] {
+  const tube = tubeMaterial === 'pultruded' ? PULTRUDED_TUBE : ROLL_WRAPPED_TUBE;
+  return wallBucklingWarnings({
+    tube: { outerDiameter, wall },
+    modulusAlong: tube.youngsModulus.typical,
+    modulusRound: tube.hoopModulus.typical,
+    moment: Math.hypot(force.horizontalForce, force.verticalForce) * armLength,
+  });
 }
 
 export function compute(values: RootValues): RootResult {

@@ -1,5 +1,5 @@
 import { defineCalculator } from '~/island/declaration.ts';
-import { compute, MODE_WORDS } from './compute.ts';
+import { compute, MODE_WORDS, wallWarnings } from './compute.ts';
 import { TwoScrewRootFigure } from './figure.tsx';
 import { inputs } from './inputs.ts';
 import { outputs } from './outputs.ts';
@@ -13,7 +13,7 @@ export default defineCalculator({
   inputs,
   compute,
   outputs,
-  warnings: ({ root }) => root.warnings,
+  warnings: ({ root }, values) => [...root.warnings, ...wallWarnings(values)],
   says: ({ root }, values, show) =>
     `${show(values.horizontalForce, 'force')} at the motor puts ${show(root.horizontal.inner, 'force')} on the inner hole and ${show(root.horizontal.outer, 'force')} on the outer one. What gives first is ${MODE_WORDS[root.weakest.mode]}, at the ${root.weakest.hole} hole: ${show(root.weakest.use, 'percent')} of its strength is used.`,
   steps,
@@ -34,6 +34,7 @@ export default defineCalculator({
     'whitney-1974-stress',
     'en-2005-1993-1-8',
     'iso-2013-898',
+    'nasa-1968-sp8007',
   ],
   formulas: [
     'joint/two-screw-root.ts',
@@ -41,5 +42,6 @@ export default defineCalculator({
     'joint/hole-uses.ts',
     'joint/screw-use.ts',
     'section/drilled-tube.ts',
+    'beam/wall-buckling.ts',
   ],
 });
