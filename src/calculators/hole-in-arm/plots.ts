@@ -30,7 +30,8 @@ export const plots: readonly Plot<HoleValues, HoleResult>[] = [
   {
     id: 'kept-over-hole',
     title: 'Strength kept against the size of the hole',
-    caption: 'The elastic peak hardly knows how large a hole is. Carbon does. Dotted: the hole turned by a right angle.',
+    caption:
+      'The elastic peak hardly knows how large a hole is. Carbon does. Dotted: the hole turned by a right angle.',
     x: { label: 'Hole', quantity: 'length' },
     y: { label: 'Strength kept at the hole', quantity: 'percent' },
     data: (values, _result, compute) => overDiameter(values, compute),
