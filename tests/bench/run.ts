@@ -9,12 +9,14 @@ import { resolve, sep } from 'node:path';
 import { listen, staticServer } from '../../src/open-from-disk/serve.ts';
 import { chromium as installed } from '../site/browsers.ts';
 import { benchSteppedArm } from './stepped-arm.ts';
+import { benchWholeFrame } from './whole-frame.ts';
 
 benchSteppedArm();
 
 const FRAME = 16;
 const CHANGES = 60;
 const dist = resolve('dist');
+benchWholeFrame(dist);
 const guides = readdirSync(dist, { recursive: true })
   .map((file) => String(file).split(sep).join('/'))
   .filter((file) => file.endsWith('.html') && file.includes('/') && !file.startsWith('formulas/'))
