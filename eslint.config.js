@@ -10,6 +10,7 @@ const oneWay = [
     from: [
       './src/calculators',
       './src/drawings',
+      './src/frame',
       './src/components',
       './src/layouts',
       './src/pages',
@@ -20,13 +21,26 @@ const oneWay = [
   },
   {
     target: './src/drawings',
-    from: ['./src/calculators', './src/components', './src/layouts', './src/pages', './src/site', './tests'],
+    from: [
+      './src/calculators',
+      './src/frame',
+      './src/components',
+      './src/layouts',
+      './src/pages',
+      './src/site',
+      './tests',
+    ],
     message: 'Views of a frame are drawn from its outline alone.',
   },
   {
     target: './src/calculators',
-    from: ['./src/components', './src/layouts', './src/pages', './src/site', './tests'],
+    from: ['./src/frame', './src/components', './src/layouts', './src/pages', './src/site', './tests'],
     message: 'A calculator is a declaration: it builds on the island and the package alone.',
+  },
+  {
+    target: './src/frame',
+    from: ['./src/calculators', './src/components', './src/layouts', './src/pages', './src/site', './tests'],
+    message: 'A reader’s frames know nothing of the pages that show them, nor of any calculator.',
   },
 ];
 
