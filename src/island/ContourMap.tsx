@@ -65,23 +65,26 @@ export function ContourMap({ calculator, map, good, units, show, onPick }: Conto
   const labels = placeTexts(texts, { left: MAP.left, right: RIGHT, top: MAP.top, bottom: BASE }, onMap ? [own] : []);
 
   const point = onMap ? valuesHere(map, values) : undefined;
-  const place = `${map.x.label} ${show(ownX, map.x.quantity)}, ${map.y.label} ${show(ownY, map.y.quantity)}`;
-  const here = families.map(({ label, quantity, of }) => ({
-    label,
-    text: point === undefined ? undefined : show(of(point, values), quantity),
-  }));
+  const where = onMap
+    ? `Yours: ${map.x.label} ${show(ownX, map.x.quantity)}, ${map.y.label} ${show(ownY, map.y.quantity)}`
+    : 'Yours lies off this map';
+  const heavy = families.map(({ match, quantity }) =>
+    match ? `heavy, ${match.label}: ${show(match.level, quantity)}` : '',
+  );
+  const grey = field.grey.length > 0 ? `Grey: ${map.impossible}` : '';
   const range = ({ label, from, to, quantity }: MapAxis<ValueSet>) =>
     `${label} ${show(from, quantity)} to ${show(to, quantity)}`;
   const words = [
-    `${map.title}. Across: ${range(map.x)}. Upwards: ${range(map.y)}.`,
-    ...families.map(
-      ({ label, quantity, levels, match }) =>
-        `Lines of equal ${label}: ${levels.map((level) => show(level, quantity)).join(', ')}` +
-        `${match ? `; heavy, ${match.label}: ${show(match.level, quantity)}` : ''}.`,
+    map.title,
+    `Across: ${range(map.x)}. Upwards: ${range(map.y)}`,
+    ...families.map(({ label, quantity, levels }, i) =>
+      [`Lines of equal ${label}: ${levels.map((level) => show(level, quantity)).join(', ')}`, heavy[i]]
+        .filter(Boolean)
+        .join('; '),
     ),
-    field.grey.length > 0 ? `Grey: ${map.impossible}.` : '',
-    onMap ? `Yours: ${place}.` : 'Yours lies off this map.',
-  ];
+    grey,
+    where,
+  ].filter(Boolean);
 
   const pick = (event: MouseEvent) => {
     if (!svg.current) return;
@@ -103,7 +106,7 @@ export function ContourMap({ calculator, map, good, units, show, onPick }: Conto
         ref={svg}
         viewBox={`0 -14 ${MAP.width} ${MAP.height + 14}`}
         role="img"
-        aria-label={words.filter(Boolean).join(' ')}
+        aria-label={`${words.join('. ')}.`}
         onClick={pick}
       >
         <PlotAxes
@@ -138,18 +141,18 @@ export function ContourMap({ calculator, map, good, units, show, onPick }: Conto
         )}
       </svg>
       <p class="readout">
-        <span class="where">{onMap ? `Yours: ${place}` : 'Yours lies off this map'}</span>
-        {families.map(({ label, dash, match, quantity }, i) => (
+        <span class="where">{where}</span>
+        {families.map(({ label, dash, of, quantity }, i) => (
           <span key={label} class="entry">
             <svg viewBox="0 0 28 8" aria-hidden="true">
               <path class="contour" stroke-dasharray={dash} d="M0 4H28" />
             </svg>
             {`${label} `}
-            {here[i]?.text && <b>{here[i]?.text}</b>}
-            {match && ` (heavy, ${match.label}: ${show(match.level, quantity)})`}
+            {point !== undefined && <b>{show(of(point, values), quantity)}</b>}
+            {heavy[i] && ` (${heavy[i]})`}
           </span>
         ))}
-        {field.grey.length > 0 && <span class="entry">{`Grey: ${map.impossible}`}</span>}
+        {grey && <span class="entry">{grey}</span>}
       </p>
       <figcaption>
         {map.caption} <span class="pick">Click on the map to set both values; the fields do the same.</span>

@@ -2,6 +2,8 @@ import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { build } from 'esbuild';
 import { leaveOutServerWords } from './leave-out.ts';
+import { pureCalls } from './pure-calls.ts';
+import { declarations, standingWords } from './standing-words.ts';
 
 /** What of a page the browser brings to life. */
 export interface ScriptNeeds {
@@ -44,6 +46,8 @@ export function entryFor({ calculators, parts }: ScriptNeeds): string {
 
 /** Bundles an entry into one classic script and returns its path in the build. */
 export async function bundleFor(entry: string, root: string, dist: string): Promise<string> {
+  const ids = [...entry.matchAll(/calculators\/([a-z0-9-]+)\/index\.ts/g)].map((match) => match[1] as string);
+  const sentences = standingWords(await declarations(ids, root));
   const { outputFiles } = await build({
     stdin: { contents: entry, resolveDir: root, sourcefile: 'page.ts', loader: 'ts' },
     bundle: true,
@@ -53,7 +57,7 @@ export async function bundleFor(entry: string, root: string, dist: string): Prom
     minify: true,
     legalComments: 'none',
     tsconfig: `${root}tsconfig.json`,
-    plugins: [leaveOutServerWords],
+    plugins: [leaveOutServerWords(sentences), pureCalls],
     // Stylesheets are linked by the page; the server's render has seen to it.
     loader: { '.css': 'empty' },
   });

@@ -1,6 +1,7 @@
 import { globSync, readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { withoutServerWords } from '../../src/open-from-disk/leave-out.ts';
+import { withPureCalls } from '../../src/open-from-disk/pure-calls.ts';
 
 const OF_STEP = new Set(['says', 'formula', 'numbers']);
 const OF_CALCULATOR = new Set(['assumptions', 'sources', 'formulas']);
@@ -45,4 +46,11 @@ describe('words that no script reads', () => {
     }
     expect(saved).toBeGreaterThan(5000);
   });
+});
+
+test('calls that make a function at load are marked as pure; nothing else changes', () => {
+  const source = readFileSync('node_modules/d3-array/dist/d3-array.mjs', 'utf8');
+  const marked = withPureCalls(source);
+  expect(marked).toContain('const blur2 = /* @__PURE__ */ Blur2(blurf);');
+  expect(marked.replaceAll('/* @__PURE__ */ ', '')).toBe(source);
 });

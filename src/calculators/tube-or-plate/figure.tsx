@@ -50,7 +50,10 @@ export function Figure({ values, result, show }: FigureProps<ArmValues, ArmResul
   const strip = { x: D + gap + rootWidth / 2, y: 0 };
   const high = Math.max(D, h) / 2;
   const end = Math.max(endDiameter, tipWidth);
-  const between = D / 2 + Math.max(rootWidth, end) / 2 + 0.01;
+  const half = Math.max(rootWidth, end) / 2;
+  const between = D / 2 + half + 0.01;
+  const bottom = -between - half;
+  const right = L + Math.max(beyond, end / 2);
   return (
     <>
       <Drawing
@@ -87,8 +90,8 @@ export function Figure({ values, result, show }: FigureProps<ArmValues, ArmResul
         description={`${show(L, 'length')} from the outer screw to the motor axis. The strip tapers from ${show(rootWidth, 'length')} to ${show(tipWidth, 'length')} and ends in a disc of ${show(end, 'length')}.`}
         bounds={{
           left: -behind,
-          right: L + Math.max(beyond, end / 2),
-          bottom: -between - Math.max(rootWidth, end) / 2,
+          right,
+          bottom,
           top: D / 2,
         }}
         height={230}
@@ -98,29 +101,27 @@ export function Figure({ values, result, show }: FigureProps<ArmValues, ArmResul
         <Outline rect={{ x: -behind, y: -D / 2, width: behind + L + beyond, height: D }} />
         <Outline points={planOfStrip(values, -between)} />
         {[0, -between].map((y) => (
-          <Outline key={y} circle={{ x: 0, y, radius: holeDiameter / 2 }} fill="paper" />
+          <>
+            <Outline circle={{ x: 0, y, radius: holeDiameter / 2 }} fill="paper" />
+            <CentreLine from={{ x: -behind, y }} to={{ x: right, y }} tone="quiet" />
+          </>
         ))}
-        <CentreLine from={{ x: -behind, y: 0 }} to={{ x: L + beyond, y: 0 }} tone="quiet" />
-        <CentreLine from={{ x: -behind, y: -between }} to={{ x: L + end / 2, y: -between }} tone="quiet" />
         <CentreLine from={{ x: L, y: D / 2 }} to={{ x: L, y: -between - end / 2 }} tone="quiet" />
-        <Label
-          at={{ x: L / 2, y: D / 2 }}
-          dy={9}
-          text={`rises ${show(result.tube.thrust.deflection, 'length', 2)}`}
-          tone="accent"
-        />
-        <Label
-          at={{ x: L / 2, y: -between + rootWidth / 2 }}
-          dy={9}
-          text={`rises ${show(result.strip.thrust.deflection, 'length', 2)}`}
-          tone="accent"
-        />
-        <DimensionLine
-          from={{ x: 0, y: -between - Math.max(rootWidth, end) / 2 }}
-          to={{ x: L, y: -between - Math.max(rootWidth, end) / 2 }}
-          offset={-22}
-          label={show(L, 'length')}
-        />
+        {(
+          [
+            [D / 2, result.tube],
+            [rootWidth / 2 - between, result.strip],
+          ] as const
+        ).map(([y, { thrust }]) => (
+          <Label
+            key={y}
+            at={{ x: L / 2, y }}
+            dy={9}
+            text={`rises ${show(thrust.deflection, 'length', 2)}`}
+            tone="accent"
+          />
+        ))}
+        <DimensionLine from={{ x: 0, y: bottom }} to={{ x: L, y: bottom }} offset={-22} label={show(L, 'length')} />
       </Drawing>
     </>
   );

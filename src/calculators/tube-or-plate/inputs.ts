@@ -1,3 +1,4 @@
+import { ROLL_WRAPPED_TUBE, WOVEN_PLATE, type CarbonPart } from '@frameworthy/shared/material';
 import type { Input, QuantityInput, Values } from '~/island/declaration.ts';
 import { armLength, outerDiameter, wall } from '../root-inputs.ts';
 
@@ -9,7 +10,7 @@ type Choices = Readonly<Record<string, number | string>>;
 type Numbers = [value: number, min: number, max: number, step: number];
 
 /** Own values of a material, hidden while a name stands for them. */
-function own(part: 'tube' | 'strip', group: string, modulus: number, shear: number, density: number, strength: number) {
+function own(part: 'tube' | 'strip', group: string, typical: CarbonPart) {
   const shownWhen = (values: Choices): boolean => values[`${part}Material`] === 'own';
   const field = <Q extends QuantityInput['quantity']>(
     quantity: Q,
@@ -20,15 +21,20 @@ function own(part: 'tube' | 'strip', group: string, modulus: number, shear: numb
   ) => ({ label, help, group, quantity, default: value, min, max, step, shownWhen, parameters });
   return {
     modulus: field('modulus', 'Modulus along the arm', 'In bending. 40 to 130 GPa for carbon parts.', [
-      modulus,
+      typical.youngsModulus.typical,
       5 * GPA,
       300 * GPA,
       GPA,
     ]),
-    shear: field('modulus', 'Shear modulus', 'More with plies at ±45°.', [shear, GPA, 100 * GPA, 0.5 * GPA]),
-    density: field('density', 'Density', '1.5 to 1.6 g/cm³ for carbon.', [density, 500, 9000, 10]),
+    shear: field('modulus', 'Shear modulus', 'More with plies at ±45°.', [
+      typical.shearModulus.typical,
+      GPA,
+      100 * GPA,
+      0.5 * GPA,
+    ]),
+    density: field('density', 'Density', '1.5 to 1.6 g/cm³ for carbon.', [typical.density.typical, 500, 9000, 10]),
     strength: field('stress', 'Bending strength', 'Along the arm, the lower of tension and compression.', [
-      strength,
+      typical.bendingStrength.typical,
       20 * MPA,
       3000 * MPA,
       10 * MPA,
@@ -36,8 +42,8 @@ function own(part: 'tube' | 'strip', group: string, modulus: number, shear: numb
   };
 }
 
-const ownTube = own('tube', 'Round tube', 90 * GPA, 10 * GPA, 1550, 600 * MPA);
-const ownStrip = own('strip', 'Plate strip', 70 * GPA, 5 * GPA, 1600, 570 * MPA);
+const ownTube = own('tube', 'Round tube', ROLL_WRAPPED_TUBE);
+const ownStrip = own('strip', 'Plate strip', WOVEN_PLATE);
 
 export const inputs = {
   armLength: { ...armLength, parameters: ['length'] },
@@ -49,7 +55,7 @@ export const inputs = {
     max: 120 * MM,
     step: 1 * MM,
     group: 'Arm',
-    help: 'Length of arm inside the body. It weighs and does not bend.',
+    help: 'Arm inside the body: it weighs and does not bend.',
   },
   holeDiameter: {
     label: 'Hole at the outer screw',
@@ -83,7 +89,7 @@ export const inputs = {
     max: 40e-3,
     step: 0.5e-3,
     group: 'Round tube',
-    help: 'Plate, glue and tow. A strip carries its motor itself.',
+    help: 'Plate, glue and tow. A strip needs none.',
   },
   tubeMaterial: {
     label: 'Tube',
@@ -148,7 +154,7 @@ export const inputs = {
     max: 60 * MM,
     step: 0.5 * MM,
     group: 'Plate strip',
-    help: 'Where the round end under the motor begins.',
+    help: 'Where the round end begins.',
   },
   endDiameter: {
     label: 'Round end under the motor',
@@ -159,14 +165,14 @@ export const inputs = {
     max: 80 * MM,
     step: 1 * MM,
     group: 'Plate strip',
-    help: 'About the motor axis. As wide as the tip for a plain round end.',
+    help: 'About the motor axis, as wide as the tip or wider.',
   },
   edges: {
     label: 'Edges',
     choices: { square: 'square, as cut', round: 'rounded off' },
     default: 'square',
     group: 'Plate strip',
-    help: 'Rounded to half circles over the whole thickness.',
+    help: 'Rounded to half circles.',
   },
   stripMaterial: {
     label: 'Plate',

@@ -28,7 +28,7 @@ export const tubeMap = contourMap<ArmValues, ArmResult, TubePoint>({
   id: 'tube-map',
   title: 'Tubes as heavy, as stiff and as strong as the strip',
   caption:
-    'Left of the heavy line for mass a tube is lighter than the strip, right of the one for stiffness it is stiffer: between them it is both.',
+    'Below the heavy line for mass a tube is lighter than the strip, right of the one for stiffness it is stiffer.',
   x: { input: 'outerDiameter', label: 'outside diameter', quantity: 'length', from: 0.006, to: 0.022 },
   y: { input: 'wall', label: 'wall', quantity: 'length', from: inputs.wall.min, to: inputs.wall.max },
   impossible: 'no bore left',

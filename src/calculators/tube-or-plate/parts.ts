@@ -6,7 +6,7 @@ import {
   stripSegments,
   type TaperedStrip,
 } from '@frameworthy/shared/arm';
-import { armBending, thrustLoad, tipStiffness, type ArmSegment, type TipStiffness } from '@frameworthy/shared/beam';
+import { armBending, tipStiffness, type ArmSegment, type TipStiffness } from '@frameworthy/shared/beam';
 import { drilledTubeSection, roundTubeSection, type BendingPlane, type Plane } from '@frameworthy/shared/section';
 import { CANTILEVER_TIP_SHARE, naturalFrequency } from '@frameworthy/shared/vibration';
 import type { ArmValues } from './inputs.ts';
@@ -90,9 +90,9 @@ interface Given {
 function partOf(values: ArmValues, { segments, mass, strength, atRoot, atMiddle }: Given): Part {
   const { armLength, thrust, torquePerThrust, motorMass } = values;
   const stiffness = tipStiffness(segments);
-  const load = thrustLoad({ segments, thrust, torquePerThrust });
-  const moment = load.reactionTorque;
-  const { tipSlope } = armBending({ segments, plane: 'horizontal', tipForce: 0, tipMoment: moment, steps: 1 });
+  const moment = torquePerThrust * thrust;
+  const up = armBending({ segments, plane: 'vertical', tipForce: thrust, steps: 1 });
+  const aside = armBending({ segments, plane: 'horizontal', tipForce: 0, tipMoment: moment, steps: 1 });
   const moving = motorMass + CANTILEVER_TIP_SHARE * beamMass(segments);
   const both = (of: (plane: Plane) => number): BothPlanes => ({
     vertical: of('vertical'),
@@ -102,8 +102,8 @@ function partOf(values: ArmValues, { segments, mass, strength, atRoot, atMiddle 
     segments,
     mass,
     stiffness,
-    thrust: { deflection: load.movement.vertical, tilt: load.lean },
-    torque: { moment, deflection: load.movement.horizontal, turn: tipSlope },
+    thrust: { deflection: up.tipDeflection, tilt: up.tipSlope },
+    torque: { moment, deflection: aside.tipDeflection, turn: aside.tipSlope },
     root: both((plane) => largestTipForce({ plane: atRoot[plane], lever: armLength, strength })),
     middle: both((plane) => largestTipForce({ plane: atMiddle[plane], lever: armLength / 2, strength })),
     frequency: both((plane) => naturalFrequency(stiffness[plane], moving)),

@@ -35,7 +35,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'strip-section',
-    says: 'Second moments of the strip half way out, up and down and sideways. Round edges take a little off.',
+    says: 'The strip half way out. Round edges take a little off.',
     formula: 'I_v \\approx \\frac{b h^3}{12},\\quad I_h \\approx \\frac{h b^3}{12}',
     numbers: '\\slot{b}\\times\\slot{h}:\\quad I_v = \\slot{v},\\quad I_h = \\slot{w}',
     slots: (values) => ({
@@ -47,7 +47,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'tube-rise',
-    says: 'Tip of the tube under full thrust: bending, and a little shear.',
+    says: 'Rise of the tube under full thrust, by bending and shear.',
     formula: 'w = \\frac{T L^3}{3EI} + \\frac{T L}{\\kappa A G}',
     numbers: 'w = \\frac{\\slot{t}\\cdot(\\slot{l})^3}{3\\cdot\\slot{e}\\cdot\\slot{i}} + \\dots = \\slot{w}',
     slots: (values, { tube }) => ({
@@ -60,14 +60,14 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'strip-rise',
-    says: 'The same for the strip, and its tilt: the width changes along the arm, so the curvature is summed over twenty-four stretches.',
+    says: 'Rise and tilt of the strip, summed over twenty-four stretches as its width changes.',
     formula: 'w = \\int_0^L \\frac{T (L-x)^2}{E\\,I(x)}\\,dx + \\dots',
     numbers: 'w = \\slot{w},\\quad \\theta = \\slot{a}',
     slots: (_, { strip }) => ({ w: length(strip.thrust.deflection), a: angle(strip.thrust.tilt) }),
   },
   {
     id: 'torque',
-    says: 'The reaction torque bends the arm sideways with the same moment all along.',
+    says: 'The reaction torque bends the arm sideways, the same all along.',
     formula: 'Q = \\kappa\\,T,\\quad \\psi = \\frac{Q L}{E I}',
     numbers:
       'Q = \\slot{k}\\cdot\\slot{t} = \\slot{q},\\quad \\psi_{\\mathrm{tube}} = \\slot{a},\\quad \\psi_{\\mathrm{strip}} = \\slot{b}',
@@ -81,7 +81,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'strength',
-    says: 'Force at the motor that brings the drilled root to its bending strength.',
+    says: 'Force at the motor that the drilled root can bear.',
     formula: 'F = \\frac{\\sigma\\,I_{\\mathrm{net}}}{c\\,L}',
     numbers:
       'F_{\\mathrm{tube}} = \\frac{\\slot{s}\\cdot I_{\\mathrm{net}}}{c\\cdot\\slot{l}} = \\slot{f},\\quad F_{\\mathrm{strip}} = \\slot{g}',
@@ -105,7 +105,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
   },
   {
     id: 'wires',
-    says: 'Circle round three wires that touch: their centres stand on a triangle of side d. Other counts likewise.',
+    says: 'Circle round three wires whose centres stand on a triangle of side d.',
     formula: 'D_3 = \\Bigl(1+\\frac{2}{\\sqrt3}\\Bigr)d',
     numbers: 'n = \\slot{n},\\quad d = \\slot{d}:\\quad D_n = \\slot{r}',
     slots: (values, { wireRoom }) => ({

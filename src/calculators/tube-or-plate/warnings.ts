@@ -22,8 +22,7 @@ export function tubeWarnings(values: ArmValues, tube: Part): Warning[] {
   if (Math.min(bucklingMoment, ovalisationMoment) < tube.root.vertical * armLength) {
     warnings.push({
       code: 'tube-wall-buckles',
-      message:
-        'Round tube: the wall is so thin that it buckles or flattens before it breaks. It fails below the force given for the root.',
+      message: 'Round tube: the wall is so thin that it buckles or flattens below the force given for the root.',
     });
   }
   if (thinTubeWarnings({ outerDiameter, wall, hoopModulus, density }, tube.frequency.vertical).length > 0) {
@@ -35,7 +34,7 @@ export function tubeWarnings(values: ArmValues, tube: Part): Warning[] {
   if (armLength < LEAST_SLENDERNESS * outerDiameter) {
     warnings.push({
       code: 'tube-too-short',
-      message: 'Round tube: shorter than five times its diameter: its ends decide, and beam theory is a guess.',
+      message: 'Round tube: shorter than five times its width: beam theory is a guess.',
     });
   }
   return warnings;
@@ -48,14 +47,13 @@ export function stripWarnings({ armLength, rootWidth, tipWidth, thickness }: Arm
   if (armLength < LEAST_SLENDERNESS * Math.max(widest, thickness)) {
     warnings.push({
       code: 'strip-too-wide',
-      message:
-        'Plate strip: shorter than five times its width: sideways it is a plate held at one edge, and beam theory is a guess.',
+      message: 'Plate strip: shorter than five times its width: beam theory is a guess.',
     });
   }
   if (thickness > Math.min(rootWidth, tipWidth)) {
     warnings.push({
       code: 'strip-on-edge',
-      message: 'Plate strip: thicker than wide. It may tip over sideways under thrust, which is left out.',
+      message: 'Plate strip: thicker than wide. It may tip over under thrust, which is left out.',
     });
   }
   return warnings;
