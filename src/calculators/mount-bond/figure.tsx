@@ -15,7 +15,6 @@ export function BondFigure({ values, result, show }: FigureProps<BondValues, Bon
   const top = under + values.plateThickness;
   const half = values.plateWidth / 2;
   const reach = bond.width / 2;
-  const onTube = (x: number): Point => ({ x, y: under - tangentGap(bond, Math.min(Math.abs(x), radius)) });
   const filleted = bond.filletReach > bond.fillReach && bond.filletReachOnPlate <= half;
   const centre = { x: bond.filletReachOnPlate, y: under - values.filletRadius };
   const touches = filleted ? Math.atan2(centre.x, centre.y) : Math.asin(Math.min(1, reach / radius));
