@@ -1,7 +1,7 @@
-import { DERIVED } from './derived.ts';
+import { DERIVED, withTypical } from './derived/index.ts';
 import { FIELDS, type Field, type LeafPath } from './fields/index.ts';
 import { leafOf, withValue } from './paths.ts';
-import type { FrameRecord, Spread } from './record.ts';
+import type { FrameRecord } from './record.ts';
 
 /** Parts of the record that say nothing about a frame with the other kind of arm. */
 const OF_TUBES = /^(arm\.(tube|sleeve)|mount|materials\.tube)\./;
@@ -34,11 +34,6 @@ export function frameValue(record: FrameRecord, path: string): number | string |
 export const isWritable = (path: string): boolean =>
   Object.hasOwn(DERIVED, path) ? DERIVED[path]!.set !== undefined : isField(path);
 
-/** Low and high follow the typical value where it leaves them behind. */
-function moved({ low, high }: Spread, typical: number): Spread {
-  return { low: Math.min(low, typical), typical, high: Math.max(high, typical) };
-}
-
 /**
  * The record in which a value is as a calculator has it.
  * @param record - a valid record
@@ -53,6 +48,6 @@ export function withFrameValue(record: FrameRecord, path: string, value: number 
   if (Object.hasOwn(DERIVED, path)) return DERIVED[path]!.set?.(record, Number(value)) ?? record;
   if (!isField(path)) return record;
   const field: Field = FIELDS[path];
-  if ('spread' in field) return withValue(record, path, moved(leafOf(record, path) as Spread, Number(value)));
+  if ('spread' in field) return withTypical(record, path, Number(value));
   return withValue(record, path, value);
 }

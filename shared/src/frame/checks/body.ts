@@ -40,6 +40,13 @@ function plateFoot({ body, materials }: FrameRecord, thickness: number): PlateFo
   };
 }
 
+/** Where the nose-first hit lands: x and y from the middle of the motors, z above the top plate. */
+export const nosePoint = (record: FrameRecord): { x: number; y: number; z: number } => ({
+  x: Math.max(...currentArrangement(record).standoffs.map(({ x }) => x)) + NOSE,
+  y: record.cases.nose.aside,
+  z: record.cases.nose.height,
+});
+
 /** The nose-first hit of a record, and what the parts of its body are made of. */
 export function noseOf(record: FrameRecord, balance: Pick<FrameBalance, 'properties' | 'plan'>) {
   const { body, cases } = record;
@@ -61,7 +68,7 @@ export function noseOf(record: FrameRecord, balance: Pick<FrameBalance, 'propert
     pitchRadius: Math.sqrt(inertia.yy / mass),
     yawRadius: Math.sqrt(inertia.zz / mass),
     centreOfMass: { ...centre, z: centre.z - balance.plan.topPlate },
-    at: { x: Math.max(...standoffs.map(({ x }) => x)) + NOSE, y: cases.nose.aside, z: cases.nose.height },
+    at: nosePoint(record),
     contactStiffness: cases.nose.contactStiffness,
     speed: cases.nose.speed,
   });

@@ -72,6 +72,8 @@ const maker =
 
 /** [mm] */
 export const length = maker('length', MM);
+/** [m] */
+export const altitude = maker('altitude', 1);
 /** [g] */
 export const mass = maker('mass', GRAM);
 /** [N] */

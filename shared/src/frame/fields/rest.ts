@@ -1,4 +1,5 @@
 import {
+  altitude,
   density,
   length,
   modulus,
@@ -48,7 +49,7 @@ export const CASE_FIELDS: Readonly<Record<PathsOf<'cases' | 'costs'>, Field>> = 
   'cases.nose.contactStiffness': stiffness('Stiffness of what the nose meets', [1, 5000, 5], NOSE),
   'cases.nose.height': length('Hit above the top plate', [-30, 40, 1], NOSE),
   'cases.nose.aside': length('Hit to one side', [0, 60, 1], NOSE),
-  'cases.drop.height': length('Flat drop from', [50, 20000, 100], HITS),
+  'cases.drop.height': altitude('Flat drop from', [0.05, 20, 0.1], HITS),
   'cases.drop.contactStiffness': stiffness('Stiffness of the ground', [1, 5000, 5], HITS),
   'costs.tubePerMetre': ratio('Tube, a metre', [0, 10000, 0.5], MASS, 'In your own currency.'),
   'costs.platePerSquareMetre': ratio('Plate, a square metre', [0, 100000, 1], MASS),
