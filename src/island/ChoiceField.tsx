@@ -1,4 +1,5 @@
 import type { ChoiceInput } from './declaration.ts';
+import { standing } from './standing.ts';
 import type { CalculatorState } from './state.ts';
 
 interface Props {
@@ -38,7 +39,7 @@ export function ChoiceField({ id, name, input, state, framed }: Props) {
         </p>
       )}
       <p class="help always" id={`${id}-help`}>
-        {input.help}
+        {standing(`${id}-help`, input.help)}
       </p>
     </div>
   );

@@ -4,6 +4,7 @@ import type { AnyCalculator, Plot as PlotDeclaration, PlotData, Show } from './d
 import { PlotAxes } from './PlotAxes.tsx';
 import { looks, PlotCurves } from './PlotCurves.tsx';
 import { axes, nearest, PAPER } from './plot-frame.ts';
+import { standing } from './standing.ts';
 import type { ValueSet } from './values.ts';
 
 interface Props {
@@ -46,6 +47,7 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
     label: series.label,
     text: show(series.y[index] as number, plot.y.quantity),
   }));
+  const caption = `${calculator.id}-${plot.id}-caption`;
   const place = `${plot.x.label} ${show(at, plot.x.quantity)}`;
 
   const read = (event: PointerEvent) => {
@@ -128,7 +130,7 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
           </span>
         ))}
       </p>
-      <figcaption>{plot.caption}</figcaption>
+      <figcaption id={caption}>{standing(caption, plot.caption)}</figcaption>
     </figure>
   );
 }

@@ -1,5 +1,6 @@
 import type { AnyCalculator, Output, Show } from './declaration.ts';
 import { SaveDrawing } from './SaveDrawing.tsx';
+import { standing } from './standing.ts';
 import { MathSymbol } from './symbol.tsx';
 import { Verdict } from './Verdict.tsx';
 import type { ValueSet } from './values.ts';
@@ -16,10 +17,11 @@ interface Props {
 }
 
 interface RowProps extends Omit<Props, 'calculator' | 'text'> {
+  id: string;
   output: Output<ValueSet, unknown>;
 }
 
-function Row({ output, values, result, showPadded }: RowProps) {
+function Row({ id, output, values, result, showPadded }: RowProps) {
   const impossible = output.impossible?.(result, values);
   const verdict =
     impossible === undefined ? output.verdict?.(result, values) : ({ level: 'bad', text: impossible } as const);
@@ -37,7 +39,9 @@ function Row({ output, values, result, showPadded }: RowProps) {
           <Verdict {...verdict} />
         </dd>
       )}
-      <dd class="meaning">{output.meaning}</dd>
+      <dd class="meaning" id={id}>
+        {standing(id, output.meaning)}
+      </dd>
     </div>
   );
 }
@@ -50,13 +54,17 @@ export function Results({ calculator, text, ...rest }: Props) {
   const others = outputs.filter((output) => !output.headline);
   const groups = [...new Set(others.map((output) => output.group))];
   const warnings = calculator.warnings?.(result, values) ?? [];
+  const caption = `${calculator.id}-figure-caption`;
+  const row = (output: Output<ValueSet, unknown>) => (
+    <Row key={output.key} id={`${calculator.id}-${output.key}-meaning`} output={output} {...rest} />
+  );
   const draw = () => <calculator.Figure values={values} result={result} show={show} />;
   return (
     <div class="results">
       <p class="says">{calculator.says(result, values, show)}</p>
       <figure class="figure">
         {draw()}
-        <figcaption>{calculator.figureCaption}</figcaption>
+        <figcaption id={caption}>{standing(caption, calculator.figureCaption)}</figcaption>
         <SaveDrawing title={calculator.title} name={calculator.id} text={text} draw={draw} />
       </figure>
       {warnings.map(({ code, message }) => (
@@ -64,21 +72,11 @@ export function Results({ calculator, text, ...rest }: Props) {
           <strong>Note</strong> {message}
         </p>
       ))}
-      <dl>
-        {headlines.map((output) => (
-          <Row key={output.key} output={output} {...rest} />
-        ))}
-      </dl>
+      <dl>{headlines.map(row)}</dl>
       {groups.map((group) => (
         <section key={group ?? ''}>
           {group && <h3>{group}</h3>}
-          <dl>
-            {others
-              .filter((output) => output.group === group)
-              .map((output) => (
-                <Row key={output.key} output={output} {...rest} />
-              ))}
-          </dl>
+          <dl>{others.filter((output) => output.group === group).map(row)}</dl>
         </section>
       ))}
       <p class="estimate-note">Estimates for comparing designs.</p>

@@ -21,9 +21,18 @@ const isListOfText = (node: ts.Node): boolean => ts.isArrayLiteralExpression(nod
 const isOrigin = (node: ts.Node): boolean =>
   isText(node) && ts.isCallExpression(node.parent) && node.parent.expression.getText() === 'materialValue';
 
-/** The file with those words emptied. Only literal text goes: what is computed stays. */
-export function withoutServerWords(text: string, names: ReadonlySet<string>): string {
-  const tree = ts.createSourceFile('file.ts', text, ts.ScriptTarget.Latest, true);
+/** What literal text says, put together where it is written in pieces. */
+const said = (node: ts.Node): string =>
+  ts.isBinaryExpression(node) ? said(node.left) + said(node.right) : (node as ts.StringLiteralLike).text;
+
+/** The file with those words and sentences emptied. Only literal text goes: what is computed stays. */
+export function withoutServerWords(
+  text: string,
+  names: ReadonlySet<string>,
+  sentences: ReadonlySet<string> = new Set(),
+  kind = ts.ScriptKind.TS,
+): string {
+  const tree = ts.createSourceFile('file.ts', text, ts.ScriptTarget.Latest, true, kind);
   const cuts: { from: number; to: number; by: string }[] = [];
   const visit = (node: ts.Node): void => {
     if (ts.isPropertyAssignment(node) && names.has(node.name.getText())) {
@@ -31,24 +40,25 @@ export function withoutServerWords(text: string, names: ReadonlySet<string>): st
       const by = isText(initializer) ? "''" : isListOfText(initializer) ? '[]' : undefined;
       if (by) return void cuts.push({ from: initializer.getStart(), to: initializer.getEnd(), by });
     }
-    if (isOrigin(node)) return void cuts.push({ from: node.getStart(), to: node.getEnd(), by: "''" });
+    if (isOrigin(node) || (isText(node) && sentences.has(said(node))))
+      return void cuts.push({ from: node.getStart(), to: node.getEnd(), by: "''" });
     ts.forEachChild(node, visit);
   };
   visit(tree);
   return cuts.reverse().reduce((held, { from, to, by }) => held.slice(0, from) + by + held.slice(to), text);
 }
 
-/** Esbuild's door to it. */
-export const leaveOutServerWords: Plugin = {
+/** Esbuild's door to it. `sentences` stand on the page already: see `standing-words.ts`. */
+export const leaveOutServerWords = (sentences: ReadonlySet<string> = new Set()): Plugin => ({
   name: 'leave-out-server-words',
   setup({ onLoad }) {
-    onLoad(
-      { filter: /src[\\/](calculators[\\/][^\\/]+[\\/](steps[^\\/]*|index)|material[\\/][^\\/]+)\.ts$/ },
-      async ({ path }) => {
-        const rule = LEFT_OUT.find(({ file }) => file.test(path.replaceAll('\\', '/')));
-        const text = await readFile(path, 'utf8');
-        return { contents: rule ? withoutServerWords(text, rule.names) : text, loader: 'ts' };
-      },
-    );
+    onLoad({ filter: /src[\\/](calculators|material)[\\/].*\.tsx?$/ }, async ({ path }) => {
+      const rule = LEFT_OUT.find(({ file }) => file.test(path.replaceAll('\\', '/')));
+      const text = await readFile(path, 'utf8');
+      const [loader, kind] = path.endsWith('x')
+        ? (['tsx', ts.ScriptKind.TSX] as const)
+        : (['ts', ts.ScriptKind.TS] as const);
+      return { contents: withoutServerWords(text, rule?.names ?? new Set(), sentences, kind), loader };
+    });
   },
-};
+});
