@@ -51,17 +51,13 @@ export function motorScrewPlaces(spacing: { along?: number; across?: number }): 
   return pairs;
 }
 
-/** Shear in each screw from a force in the plane and a torque about the axis, by the method for screw groups. */
-function groupShear(screws: readonly Fastener[], force: { x: number; y: number }, torque: number): number[] {
+/** Force in each screw from a torque about the axis: two opposite forces, each by the method for screw groups. */
+function twistOf(screws: readonly Fastener[], torque: number): { x: number; y: number }[] {
   const arm = 0.01;
   const push = torque / (2 * arm);
-  const direct = fastenerGroup(screws, { force, at: { x: 0, y: 0 } });
   const one = fastenerGroup(screws, { force: { x: 0, y: push }, at: { x: arm, y: 0 } });
   const other = fastenerGroup(screws, { force: { x: 0, y: -push }, at: { x: -arm, y: 0 } });
-  return direct.map((part, i) => {
-    const [a, b] = [one[i]!, other[i]!];
-    return Math.hypot(part.x + a.x + b.x, part.y + a.y + b.y);
-  });
+  return one.map(({ x, y }, i) => ({ x: x + other[i]!.x, y: y + other[i]!.y }));
 }
 
 /**
@@ -94,11 +90,13 @@ export function motorScrewShare({ screws, baseDiameter, load }: MotorScrewsGiven
     });
   }
   let [shear, tension] = [0, 0];
+  const twist = twistOf(screws, load.torque);
   for (const { x, y } of screws) {
     // A force square to a screw's radius adds straight to what the torque puts there: the worst direction for it.
     const size = Math.hypot(x, y) || 1;
     const force = { x: (-y / size) * load.shear, y: (x / size) * load.shear };
-    shear = Math.max(shear, ...groupShear(screws, force, load.torque));
+    const direct = fastenerGroup(screws, { force, at: { x: 0, y: 0 } });
+    shear = Math.max(shear, ...direct.map((part, i) => Math.hypot(part.x + twist[i]!.x, part.y + twist[i]!.y)));
   }
   for (let i = 0; i < DIRECTIONS; i++) {
     const angle = (2 * Math.PI * i) / DIRECTIONS;

@@ -26,7 +26,7 @@ export default defineCalculator({
       x: { label: 'Stop in a crash, in g', quantity: 'ratio' },
       y: { label: 'Share of the screw’s strength', quantity: 'percent' },
       data: (values, _, calculate) =>
-        sweep(values, calculate, { input: 'deceleration', from: 10, to: 3000, count: 25 }, [
+        sweep(values, calculate, { input: 'deceleration', from: 10, to: 3000, count: 13 }, [
           { label: 'two screws', of: ({ two }) => two.use, role: 'main' },
           { label: 'four screws', of: ({ four }) => four.use, role: 'second' },
         ]),

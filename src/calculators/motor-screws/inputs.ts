@@ -29,6 +29,7 @@ const length = (
 export const inputs = {
   pattern: {
     label: 'Pattern of the motor',
+    frameField: 'mount.pattern',
     help: 'Millimetres between opposite holes, as motors are quoted: 16x16 is four holes on a circle of 16 mm.',
     group: 'Motor',
     choices: {
@@ -50,10 +51,12 @@ export const inputs = {
     shownWhen: (values: Choices) => values.pattern === '16x19',
   },
   ownAlong: length('Motor', ['Pair along the arm', undefined, 'Between its two holes.'], [16, 4, 40, 0.5], {
+    frameField: 'mount.screwCircle',
     shownWhen: own,
     parameters: ['along'],
   }),
   ownAcross: length('Motor', ['Pair across the arm', undefined, 'Between its two holes.'], [16, 4, 40, 0.5], {
+    frameField: 'mount.screwCircleAcross',
     shownWhen: own,
     parameters: ['across'],
   }),
@@ -86,7 +89,7 @@ export const inputs = {
     group: 'Screws',
     choices: { '2': 'two', '4': 'four' },
     default: '4',
-    frameField: 'mount.motorScrews',
+    frameField: 'mount.screwCount',
   },
   keep: {
     label: 'Two screws stand',

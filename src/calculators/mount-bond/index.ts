@@ -35,7 +35,7 @@ export default defineCalculator({
       x: { label: 'Length of the bond', quantity: 'length' },
       y: { label: 'Pull across the glue', quantity: 'stress' },
       data: (values, _, calculate) =>
-        sweep(values, calculate, { input: 'bondLength', from: 0.012, to: 0.05, count: 31 }, [
+        sweep(values, calculate, { input: 'bondLength', from: 0.012, to: 0.05, count: 25 }, [
           { label: 'tipped sideways', of: ({ stress }) => stress.stop.tension.across, role: 'main' },
           { label: 'tipped lengthwise', of: ({ stress }) => stress.stop.tension.along, role: 'second' },
           { label: 'strength across the bond', of: (_result, v) => v.tensionStrength * v.kept, role: 'limit' },
@@ -48,7 +48,7 @@ export default defineCalculator({
       x: { label: 'Fillet radius', quantity: 'length' },
       y: { label: 'Width', quantity: 'length' },
       data: (values, _, calculate) =>
-        sweep(values, calculate, { input: 'filletRadius', from: 0, to: 0.003, count: 31 }, [
+        sweep(values, calculate, { input: 'filletRadius', from: 0, to: 0.003, count: 25 }, [
           { label: 'bond', of: ({ bond }) => bond.width, role: 'comparison' },
           { label: 'width that works', of: ({ bond }) => bond.workingWidth, role: 'main' },
         ]),
