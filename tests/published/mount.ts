@@ -520,6 +520,7 @@ export const cases: PublishedCase[] = [
       unit: 'd',
       tolerance: { relative: 1e-9 },
       because: 'the glossary says half',
+      note: 'Read together with another maker’s page; which of the two says which is our reading.',
     },
     [
       ['cure-20-30', 'Hardening time at 30 °C', 3.5, () => cure(7 * 1440, 10) / 1440],
@@ -535,6 +536,7 @@ export const cases: PublishedCase[] = [
       unit: '',
       tolerance: { relative: 1e-9 },
       because: 'exact',
+      note: 'Read together with another maker’s page; which of the two says which is our reading.',
     },
     [
       ['cure-maker-ten', 'Cure time ten degrees warmer', 0.5, () => cure(1, 10)],
