@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { InputError } from '@frameworthy/shared';
+import { effectiveMassAt } from '@frameworthy/shared/impact';
 import * as standoff from '@frameworthy/shared/standoff';
 import type { Column, Place } from '@frameworthy/shared/standoff';
 import { describe, expect, test } from 'vitest';
@@ -131,6 +132,30 @@ describe('any three to ten standoffs that are accepted, heads springy or loose',
         expect(force({ x: times * push.x, y: times * push.y, z: times * push.z }) / force(push)).toBeCloseTo(1, 9);
         const nose = standoff.noseHit({ ...hit, columns: on(places), at });
         expect(force({ x: -1, y: 0, z: 0 })).toBeCloseTo(nose.peakForce, 6);
+      }),
+    );
+  });
+
+  test('the mass behind the blow is that of the general rigid body', () => {
+    fc.assert(
+      fc.property(plan, direction, point, (places, push, at) => {
+        const { mass, rollRadius, pitchRadius, yawRadius, centreOfMass: c } = hit;
+        const inertia = { xx: rollRadius, yy: pitchRadius, zz: yawRadius };
+        const general = effectiveMassAt({
+          mass,
+          inertia: {
+            xx: mass * inertia.xx ** 2,
+            yy: mass * inertia.yy ** 2,
+            zz: mass * inertia.zz ** 2,
+            xy: 0,
+            xz: 0,
+            yz: 0,
+          },
+          lever: { x: at.x - c.x, y: at.y - c.y, z: at.z - c.z },
+          direction: push,
+        });
+        const ours = standoff.bodyHit({ ...hit, columns: on(places), direction: push, at }).effectiveMass;
+        expect(ours / general.effectiveMass).toBeCloseTo(1, 9);
       }),
     );
   });

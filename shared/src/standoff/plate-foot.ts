@@ -1,6 +1,6 @@
 import { circularPlate, loadSpot } from '../plate/index.ts';
 import { requireFinite, requireNotNegative, requirePositive } from '../require.ts';
-import { rockingBoss, type RockingBoss } from './rocking-boss.ts';
+import { requireBoss, rockingBoss, type RockingBoss } from './rocking-boss.ts';
 
 export interface PlateFoot extends RockingBoss {
   /** Of the plate [m]. */
@@ -63,6 +63,7 @@ export function plateFootStress(plate: PlateFoot, moment: number): number {
  */
 export function plateFootPullStress(plate: PlateFoot, axial: number): number {
   requirePlate(plate);
+  requireBoss(plate);
   requireFinite(axial, { parameter: 'axial', quantity: 'force along the standoff', kind: 'force' });
   const { bossRadius, plateRadius, thickness, edge } = plate;
   const spot = Math.min(loadSpot(Math.min(bossRadius, 0.7 * plateRadius), thickness), 0.9 * plateRadius);

@@ -14,23 +14,15 @@ export interface RockingBoss {
 const POISSON_RATIO = 0.3;
 
 /**
- * Rigid boss that rocks in a round plate: what a standoff's foot finds in a thin carbon plate.
- * $$\sigma = \beta\frac{M}{a t^2},\quad \theta = \alpha\frac{M}{E t^3}$$
- * @param boss - radii and edge
- * @returns α and β [-]
- * @validity thin isotropic plate, ν = 0.3, boss over plate radius between 0.05 and 0.95
- * @throws InputError when the boss does not fit in the plate
- * @source young-2002-roark, Table 11.2, cases 20 and 21
- * @derivation w = (c₁r + c₂r³ + c₃/r + c₄ r ln r) cos θ with w = θr and w' = θ at the boss, w = 0 and M_r = 0 or w' = 0
- * at the edge; M = 4πD|c₄|, D = Et³/12(1-ν²); stress from M_r at the boss
+ * Refuses a boss that does not sit in its plate.
+ * @throws InputError when a radius is not positive, the two do not fit, or the edge is unknown
  */
-export function rockingBoss({ bossRadius, plateRadius, edge }: RockingBoss): { alpha: number; beta: number } {
+export function requireBoss({ bossRadius, plateRadius, edge }: RockingBoss): void {
   requirePositive(plateRadius, { parameter: 'plateRadius', quantity: 'free radius of the plate', kind: 'length' });
   requirePositive(bossRadius, { parameter: 'bossRadius', quantity: 'radius of the standoff’s face', kind: 'length' });
   const subject = { parameter: 'plateRadius', quantity: 'free radius of the plate', kind: 'length' } as const;
   requireBelow(plateRadius, 20 * bossRadius, 'must be smaller than twenty times the radius of the face', subject);
-  const ratio = bossRadius / plateRadius;
-  if (ratio > 0.95) {
+  if (bossRadius / plateRadius > 0.95) {
     throw new InputError({
       ...subject,
       value: plateRadius,
@@ -46,6 +38,22 @@ export function rockingBoss({ bossRadius, plateRadius, edge }: RockingBoss): { a
       rule: 'must be supported or fixed',
     });
   }
+}
+
+/**
+ * Rigid boss that rocks in a round plate: what a standoff's foot finds in a thin carbon plate.
+ * $$\sigma = \beta\frac{M}{a t^2},\quad \theta = \alpha\frac{M}{E t^3}$$
+ * @param boss - radii and edge
+ * @returns α and β [-]
+ * @validity thin isotropic plate, ν = 0.3, boss over plate radius between 0.05 and 0.95
+ * @throws InputError when the boss does not fit in the plate
+ * @source young-2002-roark, Table 11.2, cases 20 and 21
+ * @derivation w = (c₁r + c₂r³ + c₃/r + c₄ r ln r) cos θ with w = θr and w' = θ at the boss, w = 0 and M_r = 0 or w' = 0
+ * at the edge; M = 4πD|c₄|, D = Et³/12(1-ν²); stress from M_r at the boss
+ */
+export function rockingBoss(boss: RockingBoss): { alpha: number; beta: number } {
+  requireBoss(boss);
+  const ratio = boss.bossRadius / boss.plateRadius;
   const nu = POISSON_RATIO;
   // Radii in units of the plate's; rows: w and w' at the boss, w and the edge condition at one.
   const radialMoment = (r: number): number[] => [0, (6 + 2 * nu) * r, (2 - 2 * nu) / r ** 3, (1 + nu) / r];
@@ -54,7 +62,7 @@ export function rockingBoss({ bossRadius, plateRadius, edge }: RockingBoss): { a
     [ratio, ratio ** 3, 1 / ratio, ratio * Math.log(ratio)],
     slope(ratio),
     [1, 1, 1, 0],
-    edge === 'fixed' ? slope(1) : radialMoment(1),
+    boss.edge === 'fixed' ? slope(1) : radialMoment(1),
   ];
   const c = eliminate(rows, [ratio, 1, 0, 0])!;
   // Unit rocking angle: moment 4πD|c₄|/a... with D in units of Et³/12(1-ν²).

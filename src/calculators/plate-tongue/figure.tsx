@@ -152,26 +152,14 @@ function SideView({ values, result, show }: Props) {
           />
         </>
       )}
-      <DimensionLine
-        from={{ x: end, y: 0 }}
-        to={{ x: end, y: bottomPlate }}
-        offset={-22}
-        label={show(bottomPlate, 'length')}
-      />
+      <Label at={{ x: end, y: bottomPlate / 2 }} dx={8} text={show(bottomPlate, 'length')} align="start" />
+      {two && <Label at={{ x: end, y: top - topPlate / 2 }} dx={8} text={show(topPlate, 'length')} align="start" />}
       {two && (
         <DimensionLine
           from={{ x: -back, y: bottomPlate }}
           to={{ x: -back, y: bottomPlate + gap }}
           offset={22}
           label={show(gap, 'length')}
-        />
-      )}
-      {two && (
-        <DimensionLine
-          from={{ x: end, y: top - topPlate }}
-          to={{ x: end, y: top }}
-          offset={-22}
-          label={show(topPlate, 'length')}
         />
       )}
       <Label at={{ x: -back / 2, y: bottomPlate + gap / 2 }} text={two ? 'body' : ''} tone="quiet" />

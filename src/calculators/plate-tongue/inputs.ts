@@ -37,6 +37,7 @@ export const inputs = {
     step: 5,
     group: 'Blow at the motor',
     parameters: ['tipForce'],
+    frameField: 'loads.strike.vertical',
     help: 'Full thrust is 13 to 18 N on a 5-inch frame; a blow is several times that.',
   },
   armLength: { ...armLength, group: 'Blow at the motor' },
@@ -79,6 +80,7 @@ export const inputs = {
     default: 'quasi',
     group: 'Tongue',
     parameters: ['youngsModulus', 'shearModulus'],
+    frameField: 'body.plateMaterial',
     help: 'Woven plate is stiffer along its fibres and soft in shear; on a diagonal arm its fibres run askew.',
   },
   link: {
@@ -91,6 +93,7 @@ export const inputs = {
     },
     default: 'sliding',
     group: 'Second plate',
+    frameField: 'body.tongueLink',
     help: 'A clamped tube lies between the last two of these in the first instant, and slides once it is loose.',
   },
   topPlate: length('Second plate', [2, 1, 8, 0.1], {
@@ -103,7 +106,7 @@ export const inputs = {
   gap: length('Second plate', [14, 0, 40, 0.5], {
     label: 'Between the plates',
     symbol: 'g',
-    frameField: 'arm.tube.outerDiameter',
+    frameField: 'arm.height',
     shownWhen: second,
     help: 'The arm: outside diameter of a tube, thickness of a plate arm.',
   }),

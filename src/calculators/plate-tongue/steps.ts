@@ -51,19 +51,22 @@ export const steps: readonly Step<TongueValues, TongueAnswer>[] = [
   },
   {
     id: 'stress',
-    says: 'Its section modulus, out of the plane or in it, and the stress at the edge of the body.',
-    formula: '\\sigma = \\frac{M_b}{W} + \\frac{|N|}{w\\,t_b}',
-    numbers: '\\sigma = \\frac{\\slot{M}}{\\slot{W}} + \\frac{\\slot{N}}{\\slot{w}\\cdot\\slot{t}} = \\slot{result}',
-    slots: (v, r) => ({
-      M: moment(Math.abs(r.bottom.rootMoment)),
-      W: of('volume')(
-        v.plane === 'horizontal' ? (v.bottomPlate * v.tongueWidth ** 2) / 6 : (v.tongueWidth * v.bottomPlate ** 2) / 6,
-      ),
-      N: force(Math.abs(r.bottom.axial)),
-      w: length(v.tongueWidth),
-      t: length(v.bottomPlate),
-      result: stress(r.bottom.rootStress),
-    }),
+    says: 'Stress at the edge of the body: h is the depth of the plate in the direction of the blow, b the other side.',
+    formula: '\\sigma = \\frac{6 M_b}{b h^2} + \\frac{|N|}{b h}',
+    numbers:
+      '\\sigma = \\frac{6\\cdot\\slot{M}}{\\slot{b}\\cdot(\\slot{h})^2} + \\frac{\\slot{N}}{\\slot{b2}\\cdot\\slot{h2}} = \\slot{result}',
+    slots: (v, r) => {
+      const [b, h] = v.plane === 'horizontal' ? [v.bottomPlate, v.tongueWidth] : [v.tongueWidth, v.bottomPlate];
+      return {
+        M: moment(Math.abs(r.bottom.rootMoment)),
+        b: length(b),
+        h: length(h),
+        N: force(Math.abs(r.bottom.axial)),
+        b2: length(b),
+        h2: length(h),
+        result: stress(r.bottom.rootStress),
+      };
+    },
   },
   {
     id: 'web',
