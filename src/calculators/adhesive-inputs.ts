@@ -14,6 +14,7 @@ export const adhesive = {
     max: 3 * GPA,
     step: 0.05 * GPA,
     group: 'Adhesive',
+    frameField: 'materials.adhesive.shearModulus',
     help: 'Epoxy paste 0.4 to 1.2 GPa.',
   },
   adhesiveStrength: {
@@ -26,6 +27,7 @@ export const adhesive = {
     step: 0.5 * MPA,
     group: 'Adhesive',
     parameters: ['strength', 'yieldShear'],
+    frameField: 'materials.adhesive.lapShearStrength',
     help: 'Lap shear at room temperature, on well prepared carbon: 15 to 25 MPa done well, half of that when not.',
   },
   kept: {

@@ -78,6 +78,7 @@ export const materialInputs = {
     },
     default: 'rolled',
     group: 'Arm',
+    frameField: 'arm.material',
     help: 'Typical values stand behind the names. A tap test on your own arm beats them.',
   },
   youngsModulus: {
@@ -90,6 +91,7 @@ export const materialInputs = {
     step: 1 * GPA,
     group: 'Arm',
     shownWhen: ownMaterial,
+    frameField: 'arm.youngsModulus',
     help: 'In bending. The stack-of-plies calculator gives it for a layup.',
   },
   shearModulus: {
@@ -102,6 +104,7 @@ export const materialInputs = {
     step: 0.5 * GPA,
     group: 'Arm',
     shownWhen: ownMaterial,
+    frameField: 'arm.shearModulus',
     help: '4 to 6 GPa for 0/90 plies and pultruded tube, 10 to 20 with ±45° plies.',
   },
 } as const;
@@ -112,6 +115,7 @@ export const rootSpringInputs = {
     choices: { springs: 'gives way a little', clamped: 'perfectly rigid' },
     default: 'springs',
     group: 'Root',
+    frameField: 'arm.root.held',
     help: 'No root is rigid: holes and plates give. The rigid one is the highest that the arm can reach.',
   },
   rootVertical: {

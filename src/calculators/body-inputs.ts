@@ -1,3 +1,5 @@
+import { plateMaterial } from './plate-material-inputs.ts';
+
 /** Inputs of a body on standoffs that more than one calculator asks for. Defaults: the Dunnock, revision C. */
 const MM = 1e-3;
 
@@ -49,6 +51,7 @@ export const standoffInputs = {
     },
     default: 'aluminium-6061',
     group: 'Standoffs',
+    frameField: 'body.standoff.material',
     help: 'Unnamed coloured standoffs are often the softest alloy that threads well: then take the last one.',
   },
 } as const;
@@ -92,6 +95,8 @@ export const plateEndInputs = {
     frameField: 'body.standoff.plateRadius',
     help: 'From the middle of the standoff to where the plate is held again or ends: next screw, arm, edge.',
   },
+  plateModulus: { ...plateMaterial.plateModulus, group: 'Ends' },
+  plateStrength: { ...plateMaterial.plateStrength, group: 'Ends' },
 } as const;
 
 /** One screw at each end of each standoff. */
@@ -101,6 +106,7 @@ export const standoffScrewInputs = {
     choices: { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3' },
     default: 'M3',
     group: 'Screws',
+    frameField: 'body.standoff.screw',
     help: 'One at each end of each standoff.',
   },
   screwClass: {
@@ -108,6 +114,7 @@ export const standoffScrewInputs = {
     choices: { '8.8': 'steel 8.8', '10.9': 'steel 10.9', '12.9': 'steel 12.9', 'A2-70': 'stainless A2-70' },
     default: '10.9',
     group: 'Screws',
+    frameField: 'body.standoff.screwClass',
     help: 'The marking on the head or on the bag.',
   },
   torque: {
@@ -119,6 +126,7 @@ export const standoffScrewInputs = {
     max: 2,
     step: 0.05,
     group: 'Screws',
+    frameField: 'body.standoff.torque',
     help: 'M3 steel in aluminium: 0.5 to 0.8 N·m, with care for the thread.',
   },
 } as const;
@@ -146,6 +154,7 @@ export const frameMassInputs = {
     max: 5e6,
     step: 5e3,
     group: 'Hit',
+    frameField: 'cases.nose.contactStiffness',
     help: 'Obstacle and nose in series. Hard frame on concrete about 100 N/mm, judged from measured drops; a soft camera mount or a branch 10 to 30; long grass less.',
   },
   pitchRadius: {
@@ -158,6 +167,7 @@ export const frameMassInputs = {
     step: 1 * MM,
     group: 'Hit',
     parameters: ['yawRadius'],
+    frameField: 'mass.pitchRadius',
     help: 'Root of pitch inertia over mass. About 40 to 55 mm for a 5-inch frame.',
   },
   centreHeight: {
@@ -169,6 +179,7 @@ export const frameMassInputs = {
     max: 60 * MM,
     step: 1 * MM,
     group: 'Hit',
+    frameField: 'mass.centreAboveMainPlate',
     help: 'With the battery on top it lies a little below the top plate.',
   },
 } as const;
@@ -195,6 +206,7 @@ export const electronicsInputs = {
     max: 60 * MM,
     step: 1 * MM,
     group: 'Electronics',
+    frameField: 'body.boardSide',
     help: 'Outline of the stack, in the middle of the body. Movement is taken at the corner that moves most.',
   },
 } as const;

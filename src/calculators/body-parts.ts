@@ -1,10 +1,5 @@
 import { COARSE_THREADS, preloadFromTorque, PROPERTY_CLASSES, screwStrength } from '@frameworthy/shared/joint';
-import {
-  ALUMINIUM_6061_T6,
-  ALUMINIUM_7075_T6,
-  QUASI_ISOTROPIC_PLATE,
-  TITANIUM_6AL_4V,
-} from '@frameworthy/shared/material';
+import { ALUMINIUM_6061_T6, ALUMINIUM_7075_T6, TITANIUM_6AL_4V } from '@frameworthy/shared/material';
 import {
   bodyLimits,
   closingPreload,
@@ -32,11 +27,11 @@ export const metalOf = (material: keyof typeof METALS) => METALS[material];
 
 /** What one of the plates is to the end of a standoff. */
 export const plateFootOf = (
-  values: Pick<BodyValues, 'outerDiameter' | 'plateRadius'>,
+  values: Pick<BodyValues, 'outerDiameter' | 'plateRadius' | 'plateModulus'>,
   thickness: number,
 ): PlateFoot => ({
   thickness,
-  youngsModulus: QUASI_ISOTROPIC_PLATE.youngsModulus.typical,
+  youngsModulus: values.plateModulus,
   bossRadius: values.outerDiameter / 2,
   plateRadius: values.plateRadius,
   edge: 'supported',
@@ -51,7 +46,7 @@ export function movementAtBoards(plate: PlateMovement, boardSide: number): numbe
 
 /** Limits of strength under the forces of a hit, in the order in which they are reached. */
 export function limitsOf(
-  values: Omit<BodyValues, 'bottomPlate' | 'topPlate' | 'plateRadius'>,
+  values: Omit<BodyValues, 'bottomPlate' | 'topPlate' | 'plateRadius' | 'plateModulus'>,
   plates: { bottomPlate?: PlateFoot; topPlate?: PlateFoot },
   forces: readonly ColumnForces[],
   speed: number,
@@ -68,7 +63,7 @@ export function limitsOf(
       youngsModulus: metal.youngsModulus.typical,
       yieldStrength,
       screwLoad: screwStrength(COARSE_THREADS[values.screw], PROPERTY_CLASSES[values.screwClass]).proof,
-      plateStrength: QUASI_ISOTROPIC_PLATE.bendingStrength.typical,
+      plateStrength: values.plateStrength,
     },
   );
 }

@@ -158,6 +158,13 @@ export const craftInputs = {
     [8, 0, 100, 0.5],
     { frameField: 'body.depth' },
   ),
+  bodyForward: length(
+    'Body',
+    'Its centre of mass ahead',
+    'Of the middle of the motors; below zero is behind it. Camera and transmitter pull it to their side.',
+    [0, -100, 100, 1],
+    { frameField: 'body.forward' },
+  ),
   wheelbase: length('Arms and motors', 'Wheelbase', 'Diagonal from motor axis to motor axis.', [225, 100, 600, 1], {
     symbol: 'w',
     frameField: 'layout.wheelbase',
@@ -200,13 +207,14 @@ export const craftInputs = {
 /** What a scale and a swing on two threads give of a whole craft, shown while `shownWhen` says so. */
 export function measuredCraft(shownWhen: QuantityInput['shownWhen']) {
   const shown = shownWhen ? { shownWhen } : {};
-  const inertia = (label: string, symbol: string, help: string, value: number) =>
+  const inertia = (label: string, symbol: string, help: string, value: number, axis: 'roll' | 'pitch' | 'yaw') =>
     field('momentOfInertia', 'Craft')(label, help, {
       symbol,
       default: value * 1e-3,
       min: 0.02e-3,
       max: 200e-3,
       step: 0.05e-3,
+      frameField: `mass.${axis}Inertia`,
       ...shown,
     });
   return {
@@ -221,15 +229,21 @@ export function measuredCraft(shownWhen: QuantityInput['shownWhen']) {
         ...shown,
       },
     ),
-    rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft.', 1.5),
-    pitchInertia: inertia('Inertia in pitch', 'I_{yy}', 'About the axis side to side.', 1.95),
-    yawInertia: inertia('Inertia in yaw', 'I_{zz}', 'About the upright axis. At most roll and pitch together.', 2.8),
+    rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft.', 1.5, 'roll'),
+    pitchInertia: inertia('Inertia in pitch', 'I_{yy}', 'About the axis side to side.', 1.95, 'pitch'),
+    yawInertia: inertia(
+      'Inertia in yaw',
+      'I_{zz}',
+      'About the upright axis. At most roll and pitch together.',
+      2.8,
+      'yaw',
+    ),
     centreHeight: length(
       'Craft',
       'Centre of mass above the arm’s axis',
       'Seen from above it is in the middle.',
       [24, -60, 80, 1],
-      { symbol: 'z_c', ...shown },
+      { symbol: 'z_c', frameField: 'mass.centreAboveArm', ...shown },
     ),
   };
 }

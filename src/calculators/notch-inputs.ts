@@ -64,6 +64,7 @@ export function ownWallInputs(shown: Shown) {
       symbol: 'E_x',
       default: start.modulusX,
       parameters: ['youngsModulus'],
+      frameField: 'arm.youngsModulus',
       help: 'Stack of plies gives these constants.',
     }),
     modulusY: own({
@@ -80,6 +81,7 @@ export function ownWallInputs(shown: Shown) {
       symbol: 'G_{xy}',
       default: start.shearModulus,
       parameters: ['holeFactor'],
+      frameField: 'arm.shearModulus',
       help: '4 to 6 GPa for 0/90 plies, 10 to 20 with ±45°.',
     }),
     bendingStrength: own({
@@ -87,6 +89,7 @@ export function ownWallInputs(shown: Shown) {
       label: 'Bending strength along the arm',
       symbol: '\\sigma_0',
       default: start.bendingStrength,
+      frameField: 'arm.bendingStrength',
       help: 'The lower of tension and compression.',
     }),
     shearStrength: own({
@@ -94,6 +97,7 @@ export function ownWallInputs(shown: Shown) {
       label: 'Shear strength',
       symbol: '\\tau_0',
       default: start.shearStrength,
+      frameField: 'arm.shearStrength',
       help: '40 to 90 MPa without ±45° plies.',
     }),
   };

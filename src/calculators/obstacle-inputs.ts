@@ -20,6 +20,7 @@ export const obstacleInputs = ({ group, label, frameField }: Stated) => ({
     } as const,
     default: 'entered',
     group,
+    frameField: 'cases.obstacle',
     help: 'Common practice, no source: good to a factor of two or three.',
   },
   contactStiffness: {

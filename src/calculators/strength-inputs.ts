@@ -3,7 +3,7 @@ import type { QuantityInput } from '~/island/declaration.ts';
 import { ownMaterial } from './arm-inputs.ts';
 
 const MPA = 1e6;
-const strength = (label: string, symbol: string, help: string, value: number): QuantityInput => ({
+const strength = (label: string, symbol: string, help: string, value: number, frameField: string): QuantityInput => ({
   quantity: 'stress',
   label,
   symbol,
@@ -14,6 +14,7 @@ const strength = (label: string, symbol: string, help: string, value: number): Q
   max: 2000 * MPA,
   step: 10 * MPA,
   shownWhen: ownMaterial,
+  frameField,
 });
 
 /** Strengths of an arm's material where its name is `own values`. */
@@ -23,11 +24,13 @@ export const strengthInputs = {
     '\\sigma_b',
     'Along the arm, the lower of tension and compression.',
     ROLL_WRAPPED_TUBE.bendingStrength.typical,
+    'arm.bendingStrength',
   ),
   shearStrength: strength(
     'Shear strength',
     '\\tau_b',
     'In the plane of wall or plate.',
     ROLL_WRAPPED_TUBE.shearStrength.typical,
+    'arm.shearStrength',
   ),
 };

@@ -20,6 +20,7 @@ export const inputs = {
     step: 10,
     group: 'Arm',
     shownWhen: ownMaterial,
+    frameField: 'arm.density',
     help: '1.5 to 1.6 g/cm³ for carbon.',
   },
   motorMass: {
@@ -44,6 +45,7 @@ export const inputs = {
     step: 0.5 * MM,
     group: 'Motor',
     parameters: ['diameter'],
+    frameField: 'motor.diameter',
     help: 'Of the bell, for its rotary inertia.',
   },
   motorHeight: {
@@ -55,6 +57,7 @@ export const inputs = {
     max: 60 * MM,
     step: 0.5 * MM,
     group: 'Motor',
+    frameField: 'motor.height',
     help: 'From its foot to the top of the bell.',
   },
   motorRise: {
@@ -67,6 +70,7 @@ export const inputs = {
     step: 0.5 * MM,
     group: 'Motor',
     parameters: ['offset'],
+    frameField: 'motor.rise',
     help: 'Half the tube, the mount and half the motor. This height is the lever that turns the arm when the motor moves sideways.',
   },
   ...rootSpringInputs,
@@ -79,6 +83,7 @@ export const inputs = {
     max: 6,
     step: 1,
     group: 'Propeller',
+    frameField: 'propeller.blades',
     help: 'Two or three on most frames.',
   },
   hoverSpeed: {
@@ -91,6 +96,7 @@ export const inputs = {
     step: 100 * RPM,
     group: 'Propeller',
     parameters: ['from', 'speed'],
+    frameField: 'motor.hoverSpeed',
     help: 'From the log of the flight controller or the speed controller. 9000 to 12 000 rev/min on a usual 5-inch frame.',
   },
   fullSpeed: {
@@ -103,6 +109,7 @@ export const inputs = {
     step: 100 * RPM,
     group: 'Propeller',
     parameters: ['to'],
+    frameField: 'motor.fullSpeed',
     help: 'Under load: 70 to 85 % of K_v times volts.',
   },
 } as const;

@@ -23,12 +23,23 @@ const {
   bodyWidth,
   bodyHeight,
   bodyDepth,
+  bodyForward,
   armMass,
   motorMass,
   propellerHeight,
 } = craftInputs;
 /** Without the craft's own arm length: one length serves beam and craft. */
-const weights = { bodyMass, bodyLength, bodyWidth, bodyHeight, bodyDepth, armMass, motorMass, propellerHeight };
+const weights = {
+  bodyMass,
+  bodyLength,
+  bodyWidth,
+  bodyHeight,
+  bodyDepth,
+  bodyForward,
+  armMass,
+  motorMass,
+  propellerHeight,
+};
 
 export const inputs = {
   speed: {
@@ -52,6 +63,7 @@ export const inputs = {
     max: 60 * MM,
     step: 1 * MM,
     group: 'Hit',
+    frameField: 'cases.strike.height',
     help: '0 at the end of the arm, about 15 mm at the bell, below 0 on a skid.',
   },
   ...obstacleInputs({ group: 'Hit', label: 'Obstacle', frameField: 'cases.strike.contactStiffness' }),
@@ -68,6 +80,7 @@ export const inputs = {
     choices: { parts: 'worked out from the parts', entered: 'as entered' },
     default: 'parts',
     group: 'Craft',
+    frameField: 'mass.by',
     help: 'Boxes, rods and cylinders, or as measured.',
   },
   ...measuredCraft(entered),

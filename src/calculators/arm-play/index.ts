@@ -3,7 +3,7 @@ import { defineCalculator, sweep, type QuantityInput } from '~/island/declaratio
 import { armLength, outerDiameter, screwSpacing } from '../root-inputs.ts';
 import { ArmPlayFigure } from './figure.tsx';
 
-const clearance = (label: string, symbol: string, help: string, value: number, frameField: string) =>
+const clearance = (label: string, symbol: string, help: string, value: number, frameField?: string) =>
   ({
     quantity: 'length',
     label,
@@ -14,7 +14,7 @@ const clearance = (label: string, symbol: string, help: string, value: number, f
     min: 0,
     max: 0.001,
     step: 0.00005,
-    frameField,
+    ...(frameField ? { frameField } : {}),
   }) as const satisfies QuantityInput;
 
 const inputs = {
@@ -30,12 +30,12 @@ const inputs = {
     'c_p',
     'On diameter. Cut plates often come out at 3.1 mm.',
     0.00015,
-    'body.plate.clearance',
   ),
   screwSpacing,
   armLength,
   armHeight: {
     ...outerDiameter,
+    frameField: 'arm.height',
     label: 'Height of the arm',
     symbol: 'h',
     help: 'Over which a screw guides the arm: outside diameter of a tube, thickness of a plate arm.',

@@ -12,6 +12,7 @@ export const inputs = {
   },
   tubeMaterial: {
     label: 'Tube',
+    frameField: 'arm.tube.material',
     help: 'Sets the strength of the wall round the tube: a pultruded tube has hardly any fibre that way.',
     group: 'Tube',
     choices: { 'roll-wrapped': 'roll-wrapped', pultruded: 'pultruded', own: 'own value' },
@@ -21,6 +22,7 @@ export const inputs = {
     quantity: 'stress',
     label: 'Bending strength round the tube',
     symbol: '\\sigma_h',
+    frameField: 'materials.tube.hoopBendingStrength',
     help: 'Pinch a cut-off in a vice over a kitchen scale: strength is 6 W R / (π t²), with W the load per length.',
     group: 'Tube',
     default: ROLL_WRAPPED_TUBE.hoopBendingStrength.typical,
@@ -43,6 +45,7 @@ export const inputs = {
   },
   thread: {
     label: 'Screw',
+    frameField: 'arm.root.thread',
     help: 'One of the two root screws.',
     group: 'Clamp',
     choices: { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3', M4: 'M4' },

@@ -28,6 +28,7 @@ export const inputs = {
     max: 29 * MM,
     step: 0.1 * MM,
     group: 'Arm',
+    frameField: 'arm.tube.inside',
     help: 'Inside diameter of the tube: the sleeve has to slide into it.',
   },
   armLength: {
@@ -87,6 +88,7 @@ export const inputs = {
     max: 3000,
     step: 10,
     group: 'Blow',
+    frameField: 'loads.strike.vertical',
     help: 'The blow across the arm that it is meant to survive. Full thrust is some 15 N; a hit at a few metres a second is hundreds.',
   },
   plane: {
@@ -105,6 +107,7 @@ export const inputs = {
     max: 29 * MM,
     step: 0.05 * MM,
     group: 'Sleeve',
+    frameField: 'arm.sleeve.outside',
     help: 'Smaller than the bore by twice the bond line: 0.1 to 0.3 mm of adhesive on radius is common.',
   },
   sleeveWall: {
@@ -152,6 +155,7 @@ export const inputs = {
     max: 300 * GPA,
     step: 5 * GPA,
     group: 'Materials',
+    frameField: 'materials.tube.youngsModulus',
     help: 'Young’s modulus along the tube. Roll-wrapped 60 to 120 GPa, pultruded about 130.',
   },
   tubeStrength: {
@@ -163,6 +167,7 @@ export const inputs = {
     max: 2000 * MPA,
     step: 10 * MPA,
     group: 'Materials',
+    frameField: 'materials.tube.bendingStrength',
     help: 'Bending stress that the tube bears where it is whole. The default is the low end for roll-wrapped tube; break a piece of yours to know better.',
   },
   sleeveModulus: {
@@ -174,6 +179,7 @@ export const inputs = {
     max: 300 * GPA,
     step: 5 * GPA,
     group: 'Materials',
+    frameField: 'arm.sleeve.youngsModulus',
     help: 'Young’s modulus along the sleeve. Aluminium 70 GPa.',
   },
   sleeveStrength: {
@@ -185,6 +191,7 @@ export const inputs = {
     max: 2000 * MPA,
     step: 10 * MPA,
     group: 'Materials',
+    frameField: 'arm.sleeve.bendingStrength',
     help: 'The same for the sleeve.',
   },
   sleeveDensity: {
@@ -196,6 +203,7 @@ export const inputs = {
     max: 9000,
     step: 50,
     group: 'Materials',
+    frameField: 'arm.sleeve.density',
     help: 'Carbon tube 1.5 to 1.6 g/cm³, aluminium 2.7 to 2.8.',
   },
   holeShare: {
@@ -207,6 +215,7 @@ export const inputs = {
     max: 1,
     step: 0.01,
     group: 'Materials',
+    frameField: 'arm.root.holeShare',
     help: 'Strength per remaining section at a drilled hole. Open-hole tests of small holes in carbon keep some 80 to 100 %.',
   },
   squareEndFactor: {

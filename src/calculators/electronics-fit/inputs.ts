@@ -108,6 +108,23 @@ const arrangement = (group: string, d: Defaults) => ({
 type Kind = ReturnType<typeof arrangement>;
 type Prefixed<P extends string> = { [K in keyof Kind & string as `${P}${Capitalize<K>}`]: Kind[K] };
 
+/** Where the reader's frame has it; the first arrangement is the one in use. */
+const IN_FRAME: Readonly<Partial<Record<keyof Kind, string>>> = {
+  stackAt: 'electronics.board.x',
+  boardSide: 'body.boardSide',
+  boards: 'electronics.board.height',
+  place: 'electronics.transmitter.place',
+  transmitterAt: 'electronics.transmitter.x',
+  cameraAt: 'electronics.camera.x',
+  tilt: 'electronics.camera.tilt',
+  capacitorAt: 'electronics.capacitor.x',
+  receiverAt: 'electronics.receiver.x',
+  count: 'electronics.standoffs.count',
+  front: 'electronics.standoffs.front',
+  middle: 'electronics.standoffs.middle',
+  rear: 'electronics.standoffs.rear',
+};
+
 /** One set of fields for each arrangement; a field that has no effect is hidden. */
 function prefixed<P extends string>(prefix: P, fields: Kind): Prefixed<P> {
   const key = (name: string) => `${prefix}${name.charAt(0).toUpperCase()}${name.slice(1)}`;
@@ -121,7 +138,8 @@ function prefixed<P extends string>(prefix: P, fields: Kind): Prefixed<P> {
   return Object.fromEntries(
     Object.entries(fields).map(([name, input]) => {
       const shownWhen = shown[name as keyof Kind];
-      return [key(name), { ...input, ...(shownWhen ? { shownWhen } : {}) }];
+      const frameField = prefix === 'a' ? IN_FRAME[name as keyof Kind] : undefined;
+      return [key(name), { ...input, ...(shownWhen ? { shownWhen } : {}), ...(frameField ? { frameField } : {}) }];
     }),
   ) as unknown as Prefixed<P>;
 }
@@ -177,12 +195,15 @@ export const inputs = {
     parameters: ['width'],
   }),
   endWidth: length(BODY, 'Width at the ends', [40, 8, 150, 0.5], 'At nose and tail; at most the width at the waist.', {
+    frameField: 'body.end',
     parameters: ['nose', 'tail'],
   }),
   endLength: length(BODY, 'Narrowing over', [20, 1, 100, 1], 'Length at each end over which the plate narrows.', {
+    frameField: 'body.taperLength',
     parameters: ['length'],
   }),
   across: length(BODY, 'Across a pair', [36, 10, 120, 0.5], 'Between the middles of two standoffs of a pair.', {
+    frameField: 'body.standoff.across',
     parameters: ['standoffs', 'columns'],
   }),
   outerDiameter: length(BODY, 'Standoffs, outside', [5, 3, 8, 0.1], 'Of a round one, or across flats.', {
@@ -194,7 +215,7 @@ export const inputs = {
     'Soft mounts under the stack',
     [2.5, 0, 15, 0.5],
     'Grommets, spacers or nuts under the lowest board.',
-    { symbol: 'h_m' },
+    { symbol: 'h_m', frameField: 'electronics.board.z' },
   ),
   nuts: length(
     PARTS,
@@ -208,20 +229,31 @@ export const inputs = {
   digitalHeight: length(PARTS, 'Digital transmitter, height', [9, 3, 30, 0.5], 'With its cooler: 9 to 18 mm.'),
   analogueSide: length(PARTS, 'Analogue transmitter, side', [28, 15, 50, 0.5], 'Square, on a 20 mm pattern.'),
   analogueHeight: length(PARTS, 'Analogue transmitter, height', [7, 2, 20, 0.5], 'Usual: 5 to 8 mm.'),
-  cameraSide: length(PARTS, 'Camera, width and height', [14, 8, 30, 0.5], 'Usual: 14 or 19 mm.', { symbol: 'h_c' }),
-  cameraLength: length(PARTS, 'Camera, length of its body', [14, 5, 40, 0.5], 'Without the lens.', { symbol: 'l_c' }),
+  cameraSide: length(PARTS, 'Camera, width and height', [14, 8, 30, 0.5], 'Usual: 14 or 19 mm.', {
+    symbol: 'h_c',
+    frameField: 'electronics.camera.height',
+  }),
+  cameraLength: length(PARTS, 'Camera, length of its body', [14, 5, 40, 0.5], 'Without the lens.', {
+    symbol: 'l_c',
+    frameField: 'electronics.camera.length',
+  }),
   cameraCover: {
     label: 'Over the camera',
     group: PARTS,
     choices: { under: 'the top plate', open: 'nothing: it stands ahead of it' },
     default: 'under',
+    frameField: 'electronics.camera.cover',
     help: 'A camera ahead of the top plate asks nothing of the standoffs.',
   },
   lensReach: length(PARTS, 'Lens ahead of the body', [6, 0, 25, 0.5], 'Along the line of sight.', {
     parameters: ['lens'],
   }),
-  capacitorDiameter: length(PARTS, 'Capacitor, diameter', [10, 4, 20, 0.5], 'Usual: 8 to 12.5 mm.'),
-  capacitorLength: length(PARTS, 'Capacitor, length', [25, 8, 45, 0.5], 'Usual: 20 to 30 mm, legs bent under.'),
+  capacitorDiameter: length(PARTS, 'Capacitor, diameter', [10, 4, 20, 0.5], 'Usual: 8 to 12.5 mm.', {
+    frameField: 'electronics.capacitor.height',
+  }),
+  capacitorLength: length(PARTS, 'Capacitor, length', [25, 8, 45, 0.5], 'Usual: 20 to 30 mm, legs bent under.', {
+    frameField: 'electronics.capacitor.width',
+  }),
   columnsAir: length(ROOM, 'Air to standoffs', [1.5, 0, 10, 0.1], 'From a part to the side of a standoff.', {
     symbol: 'c',
   }),
@@ -253,14 +285,14 @@ export const inputs = {
     'Speed of the hit',
     [5, 0.5, 30, 0.5],
     'Straight into the nose, 8 mm beside the middle line.',
-    { symbol: 'v' },
+    { symbol: 'v', frameField: 'cases.nose.speed' },
   ),
   contactStiffness: quantity('stiffness', 1e3)(
     HIT,
     'Stiffness of the contact',
     [100, 1, 5000, 5],
     'Hard nose on concrete about 100 N/mm, a soft mount or a branch 10 to 30.',
-    { symbol: 'k_c' },
+    { symbol: 'k_c', frameField: 'cases.nose.contactStiffness' },
   ),
 } as const satisfies Record<string, QuantityInput | ChoiceInput>;
 

@@ -35,6 +35,7 @@ export const inputs = {
     choices: { tips: 'the ends of its arms', feet: 'feet under the body' },
     default: 'tips',
     group: 'Fall',
+    frameField: 'cases.drop.lands',
     help: 'Skids under the motors count as ends of arms. On feet, the arms only hold up their own motors.',
   },
   sharing: {
@@ -48,6 +49,7 @@ export const inputs = {
     default: 'four',
     group: 'Fall',
     shownWhen: onTips,
+    frameField: 'cases.drop.sharing',
     help: 'Level on a floor: four. On rough ground: fewer. At one end or corner the craft turns away and shows less mass.',
   },
   feet: {

@@ -69,6 +69,7 @@ export const inputs = {
     quantity: 'force',
     label: 'Force at the motor',
     symbol: 'F',
+    frameField: 'loads.strike.vertical',
     help: 'A 5-inch motor pulls 13 to 18 N; a gate hit at speed is some hundreds.',
     group: 'Load at the motor',
     default: 200,
@@ -119,6 +120,7 @@ export const inputs = {
     default: 'roll-wrapped',
     group: 'Material',
     shownWhen: isTube,
+    frameField: 'arm.tube.material',
     help: 'Typical values with a wide spread.',
   },
   plateMaterial: {
@@ -127,6 +129,7 @@ export const inputs = {
     default: 'woven',
     group: 'Material',
     shownWhen: isStrip,
+    frameField: 'arm.strip.material',
     help: 'Typical values with a wide spread.',
   },
   ...ownWallInputs(isOwn),

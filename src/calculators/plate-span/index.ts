@@ -32,6 +32,7 @@ const inputs = {
     symbol: 'a',
     group: 'Plate',
     shownWhen: (values) => !round(values),
+    frameField: 'body.standoff.across',
     help: 'Between two supports, middle to middle.',
   }),
   long: length([60, 5, 400, 1], {
@@ -40,6 +41,7 @@ const inputs = {
     group: 'Plate',
     parameters: ['length'],
     shownWhen: (values) => !round(values),
+    frameField: 'body.standoff.foreAft',
     help: 'Between the other two supports. With two supports alone take it long.',
   }),
   radius: length([15, 3, 150, 0.5], {

@@ -12,9 +12,13 @@ import {
   type TonguePlate,
   type Web,
 } from '@frameworthy/shared/plate';
+import { typicalPlate } from '../plate-material-inputs.ts';
 import type { TongueValues } from './inputs.ts';
 
-const MATERIALS = { quasi: QUASI_ISOTROPIC_PLATE, woven: WOVEN_PLATE } as const;
+const materialOf = ({ material, plateModulus, plateShear, plateStrength }: TongueValues) =>
+  material === 'own'
+    ? { youngsModulus: plateModulus, shearModulus: plateShear, bendingStrength: plateStrength }
+    : typicalPlate(material === 'woven' ? WOVEN_PLATE : QUASI_ISOTROPIC_PLATE);
 
 export type Place = 'root' | 'hole' | 'screw' | 'web';
 
@@ -37,15 +41,15 @@ function keptAtHole({ plane, holeDiameter, tongueWidth, bottomPlate }: TongueVal
 function websOf(values: TongueValues, rootMoment: number, bottom: TonguePlate, share: number) {
   const { plane, force, armLength, tongueLength, cutoutAt, plateWidth, bottomPlate, cutoutWidth } = values;
   const moment = force * (armLength + tongueLength + cutoutAt);
-  const material = MATERIALS[values.material];
+  const material = materialOf(values);
   const plate = {
     plateWidth,
     thickness: bottomPlate,
     cutoutWidth,
     cutoutLength: values.cutoutLength,
     cutoutOffset: values.cutoutOffset,
-    youngsModulus: material.youngsModulus.typical,
-    shearModulus: material.shearModulus.typical,
+    youngsModulus: material.youngsModulus,
+    shearModulus: material.shearModulus,
   };
   const inPlane = plane === 'horizontal';
   const grown = moment / rootMoment;
@@ -82,9 +86,9 @@ function whole(
 
 function tongueOf(values: TongueValues, link: TongueValues['link']): { tongue: Tongue; outer: number; inner: number } {
   const { armLength, screwSpacing, tongueLength, holeDiameter } = values;
-  const material = MATERIALS[values.material];
+  const material = materialOf(values);
   const { outer, inner } = twoScrewRoot({ tipForce: values.force, armLength, screwSpacing });
-  const plate = (thickness: number) => ({ thickness, youngsModulus: material.youngsModulus.typical });
+  const plate = (thickness: number) => ({ thickness, youngsModulus: material.youngsModulus });
   const innerAt = tongueLength - screwSpacing;
   return {
     outer,
@@ -95,7 +99,7 @@ function tongueOf(values: TongueValues, link: TongueValues['link']): { tongue: T
       bottom: plate(values.bottomPlate),
       ...(link === 'none' ? {} : { top: plate(values.topPlate) }),
       gap: values.gap,
-      shearModulus: material.shearModulus.typical,
+      shearModulus: material.shearModulus,
       link: link === 'none' ? 'sliding' : (link as PlateLink),
       plane: values.plane,
       // An inner screw behind the edge presses on the stiff body and not on the tongue.
@@ -109,7 +113,7 @@ function tongueOf(values: TongueValues, link: TongueValues['link']): { tongue: T
 export function solve(values: TongueValues, link: TongueValues['link']) {
   const { tongue: given, outer, inner } = tongueOf(values, link);
   const found = tongue(given);
-  const strength = MATERIALS[values.material].bendingStrength.typical;
+  const strength = materialOf(values).bendingStrength;
   const kept = values.holeDiameter > 0 ? keptAtHole(values) : 1;
   const rigidity = twoPlates(given);
   const share = link === 'none' ? 1 : values.bottomPlate / (values.bottomPlate + values.topPlate);

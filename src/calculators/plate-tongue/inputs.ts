@@ -1,8 +1,10 @@
 import type { QuantityInput, Values } from '~/island/declaration.ts';
+import { plateMaterial } from '../plate-material-inputs.ts';
 import { armLength, screwSpacing } from '../root-inputs.ts';
 
 const MM = 1e-3;
 type Given = Readonly<Record<string, number | string>>;
+const ownPlates = (values: Given) => values['material'] === 'own';
 const second = (values: Given) => values['link'] !== 'none';
 const cut = (values: Given) => Number(values['cutoutWidth']) > 0;
 const length = (
@@ -76,13 +78,16 @@ export const inputs = {
   }),
   material: {
     label: 'Plates',
-    choices: { quasi: 'quasi-isotropic carbon', woven: 'woven carbon, 0/90 along the tongue' },
+    choices: { quasi: 'quasi-isotropic carbon', woven: 'woven carbon, 0/90 along the tongue', own: 'own values' },
     default: 'quasi',
     group: 'Tongue',
     parameters: ['youngsModulus', 'shearModulus'],
     frameField: 'body.plateMaterial',
     help: 'Woven plate is stiffer along its fibres and soft in shear; on a diagonal arm its fibres run askew.',
   },
+  plateModulus: { ...plateMaterial.plateModulus, group: 'Tongue', shownWhen: ownPlates },
+  plateShear: { ...plateMaterial.plateShear, group: 'Tongue', shownWhen: ownPlates },
+  plateStrength: { ...plateMaterial.plateStrength, group: 'Tongue', shownWhen: ownPlates },
   link: {
     label: 'Second plate, above the arm',
     choices: {

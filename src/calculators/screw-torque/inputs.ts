@@ -4,6 +4,7 @@ import type { Inputs } from '~/island/declaration.ts';
 export const inputs = {
   thread: {
     label: 'Thread',
+    frameField: 'body.standoff.screw',
     help: 'ISO metric coarse, as frames are screwed together with.',
     group: 'Screw',
     choices: { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3', M4: 'M4' },
@@ -11,6 +12,7 @@ export const inputs = {
   },
   material: {
     label: 'Screw',
+    frameField: 'body.standoff.screwClass',
     help: 'What the head or the bag says. A black screw without a mark is not sure to be 12.9.',
     group: 'Screw',
     choices: {
@@ -27,6 +29,7 @@ export const inputs = {
     quantity: 'moment',
     label: 'Torque',
     symbol: 'T',
+    frameField: 'body.standoff.torque',
     help: 'What you set the driver to. M3 by feel: 0.5 to 1 N·m.',
     group: 'Screw',
     default: 0.6,
@@ -60,6 +63,7 @@ export const inputs = {
     quantity: 'stress',
     label: 'Shear strength of the tapped metal',
     symbol: '\\tau',
+    frameField: 'body.standoff.shearStrength',
     help: 'Aluminium of unknown alloy about 200 MPa, 7075-T6 typically 331 MPa, mild steel nut about 300 MPa.',
     group: 'Tapped part',
     default: ALUMINIUM_6061_T6.shearStrength.typical,

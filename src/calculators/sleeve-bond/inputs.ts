@@ -66,6 +66,7 @@ export const inputs = {
     max: 40 * MM,
     step: 0.1 * MM,
     group: 'Parts',
+    frameField: 'arm.tube.outerDiameter',
     help: 'Outside diameter of the outer tube.',
   },
   tubeInside: {
@@ -77,6 +78,7 @@ export const inputs = {
     max: 39 * MM,
     step: 0.1 * MM,
     group: 'Parts',
+    frameField: 'arm.tube.inside',
     help: 'Inside diameter of the outer tube.',
   },
   sleeveOutside: {
@@ -88,6 +90,7 @@ export const inputs = {
     max: 39 * MM,
     step: 0.05 * MM,
     group: 'Parts',
+    frameField: 'arm.sleeve.outside',
     help: 'Smaller than the bore by twice the bond line.',
   },
   sleeveWall: {
@@ -99,6 +102,7 @@ export const inputs = {
     max: 6 * MM,
     step: 0.05 * MM,
     group: 'Parts',
+    frameField: 'arm.sleeve.wall',
     help: 'Wall thickness of the sleeve or spigot.',
   },
   overlap: {
@@ -122,6 +126,7 @@ export const inputs = {
     step: 5 * GPA,
     group: 'Stiffness',
     shownWhen: of('bending', 'axial'),
+    frameField: 'materials.tube.youngsModulus',
     help: 'Young’s modulus along the tube.',
   },
   sleeveModulus: {
@@ -134,6 +139,7 @@ export const inputs = {
     step: 5 * GPA,
     group: 'Stiffness',
     shownWhen: of('bending', 'axial'),
+    frameField: 'arm.sleeve.youngsModulus',
     help: 'Young’s modulus along the sleeve. Aluminium 70 GPa.',
   },
   tubeShear: {
@@ -147,6 +153,7 @@ export const inputs = {
     group: 'Stiffness',
     shownWhen: of('torque'),
     parameters: ['tubeModulus'],
+    frameField: 'materials.tube.shearModulus',
     help: 'Of the tube wall in torsion. Roll-wrapped 5 to 20 GPa, pultruded 3 to 6.',
   },
   sleeveShear: {
@@ -160,6 +167,7 @@ export const inputs = {
     group: 'Stiffness',
     shownWhen: of('torque'),
     parameters: ['sleeveModulus'],
+    frameField: 'arm.sleeve.shearModulus',
     help: 'Of the sleeve wall in torsion. Aluminium 27 GPa.',
   },
   ...adhesive,

@@ -14,6 +14,7 @@ const inputs = {
     max: 15 * MM,
     step: 0.5 * MM,
     group: 'Between the plates',
+    frameField: 'electronics.board.z',
     help: 'Height of grommets, spacers or nuts between the bottom plate and the underside of the lowest board.',
   },
   boards: {
@@ -26,7 +27,7 @@ const inputs = {
     step: 0.5 * MM,
     group: 'Between the plates',
     parameters: ['height'],
-    frameField: 'body.stackHeight',
+    frameField: 'electronics.board.height',
     help: 'From the underside of the lowest board to the highest part of the top one, plugs and wires put in as they will lie.',
   },
   screws: {

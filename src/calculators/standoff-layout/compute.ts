@@ -1,5 +1,4 @@
 import { InputError, type Warning } from '@frameworthy/shared';
-import { QUASI_ISOTROPIC_PLATE } from '@frameworthy/shared/material';
 import { peakForceBand, survivableSpeed } from '@frameworthy/shared/impact';
 import {
   bodyHit,
@@ -28,7 +27,6 @@ const LEAST_SIDE_SHARE = 0.02;
 /** Standoffs nearer to one line than this hold the plate badly against rocking about it. */
 const NARROW = 0.005;
 export const TOUCHES = 'the top plate reaches the electronics';
-const PLATE_STRENGTH = QUASI_ISOTROPIC_PLATE.bendingStrength.typical;
 
 /** Out of which the load comes, as the direction of its push. */
 export const pushOf = ({ heading, downwards }: Pick<LayoutValues, 'heading' | 'downwards'>) => ({
@@ -84,7 +82,7 @@ function allLimits(
     if (end.perMoment === 0) return [];
     const stress = forces.map((f) => end.perMoment * moment(f) + end.perPull * Math.abs(f.axial));
     const applied = Math.max(...stress);
-    const allowable = PLATE_STRENGTH;
+    const allowable = values.plateStrength;
     const reached = applied > 1e-9 * allowable ? survivableSpeed({ speed, applied, allowable }) : undefined;
     return [{ name, applied, allowable, speed: reached, column: stress.indexOf(applied) }];
   };

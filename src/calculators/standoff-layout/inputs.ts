@@ -12,6 +12,7 @@ const DEGREE = Math.PI / 180;
 
 type Given = Readonly<Record<string, number | string>>;
 const own = (values: Given) => values['layout'] === 'own';
+const byPlate = (values: Given) => values['foot'] === 'plate' || values['head'] === 'plate';
 /** A pair shows while standoffs are left for it; the last one of an odd number stands alone on the centre line. */
 const pairs = (values: Given) => Math.ceil(Number(values['count']) / 2);
 const isSingle = (values: Given, pair: number) => Number(values['count']) === 2 * pair - 1;
@@ -28,6 +29,7 @@ const along = (pair: number, value: number): QuantityInput => ({
   step: 1 * MM,
   group: 'Where they stand',
   shownWhen: (values) => own(values) && pairs(values) >= pair,
+  frameField: `body.standoff.along${pair}`,
   help: 'From the middle of the plate; negative is aft.',
 });
 const across = (pair: number, value: number): QuantityInput => ({
@@ -40,9 +42,10 @@ const across = (pair: number, value: number): QuantityInput => ({
   step: 1 * MM,
   group: 'Where they stand',
   shownWhen: (values) => own(values) && pairs(values) >= pair && !isSingle(values, pair),
+  frameField: `body.standoff.across${pair}`,
   help: 'From the centre line: half of their distance.',
 });
-const spacing = (label: string, symbol: string, value: number): QuantityInput => ({
+const spacing = (label: string, symbol: string, value: number, way: 'foreAft' | 'across'): QuantityInput => ({
   label,
   symbol,
   quantity: 'length',
@@ -52,6 +55,7 @@ const spacing = (label: string, symbol: string, value: number): QuantityInput =>
   step: 1 * MM,
   group: 'Where they stand',
   shownWhen: (values) => !own(values),
+  frameField: `body.standoff.${way}`,
   help: 'Middle to middle of the standoffs.',
 });
 
@@ -61,6 +65,7 @@ const ends = (label: string, help: string) =>
     choices: { plate: 'by a carbon plate that bends a little', fixed: 'rigidly', pinned: 'loosely, free to turn' },
     default: 'plate',
     group: 'Ends',
+    frameField: 'body.standoff.end',
     help,
   }) as const;
 
@@ -80,6 +85,7 @@ export const inputs = {
     default: 'own',
     group: 'Where they stand',
     parameters: ['columns'],
+    frameField: 'body.standoff.layout',
     help: 'A usual one by two spacings, or mirrored pairs anywhere.',
   },
   count: {
@@ -92,6 +98,7 @@ export const inputs = {
     step: 1,
     group: 'Where they stand',
     shownWhen: own,
+    frameField: 'body.standoff.count',
     help: 'Three at least. The last of an odd number stands on the centre line.',
   },
   along1: along(1, 45),
@@ -104,8 +111,8 @@ export const inputs = {
   across4: across(4, 18),
   along5: along(5, 28),
   across5: across(5, 18),
-  foreAft: spacing('Front pair to rear pair', 'a', 90),
-  across: spacing('Across a pair', 'b', 36),
+  foreAft: spacing('Front pair to rear pair', 'a', 90, 'foreAft'),
+  across: spacing('Across a pair', 'b', 36, 'across'),
   plateLength: {
     label: 'Length of the top plate',
     quantity: 'length',
@@ -125,6 +132,7 @@ export const inputs = {
     max: 200 * MM,
     step: 1 * MM,
     group: 'Where they stand',
+    frameField: 'body.width',
     help: 'Across, at the standoffs.',
   },
   ...standoffInputs,
@@ -133,16 +141,16 @@ export const inputs = {
   head: ends('Heads are held', 'Loosely: what is left when the top screws have opened.'),
   bottomPlate: { ...plateEndInputs.bottomPlate, shownWhen: (values: Given) => values['foot'] === 'plate' },
   topPlate: { ...plateEndInputs.topPlate, shownWhen: (values: Given) => values['head'] === 'plate' },
-  plateRadius: {
-    ...plateEndInputs.plateRadius,
-    shownWhen: (values: Given) => values['foot'] === 'plate' || values['head'] === 'plate',
-  },
+  plateRadius: { ...plateEndInputs.plateRadius, shownWhen: byPlate },
+  plateModulus: { ...plateEndInputs.plateModulus, shownWhen: byPlate },
+  plateStrength: { ...plateEndInputs.plateStrength, shownWhen: byPlate },
   ...standoffScrewInputs,
   loadBy: {
     label: 'The load is given as',
     choices: { speed: 'the speed of a hit', force: 'a force' },
     default: 'speed',
     group: 'Load',
+    frameField: 'cases.nose.by',
     help: 'A hit brings energy, and its peak depends on the body.',
   },
   speed: {
@@ -199,6 +207,7 @@ export const inputs = {
     step: 1 * MM,
     group: 'Load',
     parameters: ['x'],
+    frameField: 'cases.nose.forward',
     help: 'From the middle of the plate; negative is aft.',
   },
   hitAside: {

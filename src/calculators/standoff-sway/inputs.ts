@@ -26,6 +26,7 @@ export const inputs = {
     default: 'four',
     group: 'Layout',
     parameters: ['columns'],
+    frameField: 'body.standoff.pattern',
     help: 'Nearer the nose: halfway from the middle to the front pair. Wider: half as far out again as the others.',
   },
   foreAft: {
@@ -62,11 +63,14 @@ export const inputs = {
     default: 'plates',
     group: 'Ends',
     parameters: ['foot', 'head'],
+    frameField: 'body.standoff.ends',
     help: 'A screwed face on a carbon plate is neither rigid nor loose. Loose: what is left when the top screws have opened.',
   },
   bottomPlate: { ...plateEndInputs.bottomPlate, shownWhen: byPlates },
   topPlate: { ...plateEndInputs.topPlate, shownWhen: byPlates },
   plateRadius: { ...plateEndInputs.plateRadius, shownWhen: byPlates },
+  plateModulus: { ...plateEndInputs.plateModulus, shownWhen: byPlates },
+  plateStrength: { ...plateEndInputs.plateStrength, shownWhen: byPlates },
   ...standoffScrewInputs,
   mass: frameMassInputs.mass,
   speed: {
@@ -78,6 +82,7 @@ export const inputs = {
     max: 40,
     step: 0.5,
     group: 'Hit',
+    frameField: 'cases.nose.speed',
     help: 'Straight into the nose. Most hits happen at 3 to 12 m/s.',
   },
   hitHeight: {
@@ -90,6 +95,7 @@ export const inputs = {
     step: 1 * MM,
     group: 'Hit',
     parameters: ['z'],
+    frameField: 'cases.nose.height',
     help: 'Height of the blow over the top plate: an edge strike is near 0, a camera or antenna mount on top is higher, one below it is negative.',
   },
   hitAside: {
@@ -102,6 +108,7 @@ export const inputs = {
     step: 1 * MM,
     group: 'Hit',
     parameters: ['y'],
+    frameField: 'cases.nose.aside',
     help: 'How far beside the centre line the blow lands. Off the line, the top plate turns as well.',
   },
   contactStiffness: frameMassInputs.contactStiffness,

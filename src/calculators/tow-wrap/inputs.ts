@@ -66,6 +66,7 @@ export const inputs = {
     min: 6 * MM,
     max: 60 * MM,
     step: 0.5 * MM,
+    frameField: 'mount.bandSpacing',
     help: 'Middle to middle, along the tube.',
   },
   handLay: {
@@ -77,6 +78,7 @@ export const inputs = {
     min: 0.1,
     max: 1,
     step: 0.05,
+    frameField: 'materials.tow.handLay',
     help: 'Of straight fibre’s strength, with slack and wavy turns. Half is a guess for careful work.',
   },
   outerDiameter: { ...outerDiameter, group: 'Plate on the tube' },
@@ -90,6 +92,7 @@ export const inputs = {
     min: 0.2,
     max: 0.7,
     step: 0.01,
+    frameField: 'mount.fibreFraction',
     help: 'By hand about 40 %, squeezed under tight film up to 50 %.',
   },
   tail: {

@@ -11,34 +11,55 @@ type Numbers = [value: number, min: number, max: number, step: number];
 
 /** Own values of a material, hidden while a name stands for them. */
 function own(part: 'tube' | 'strip', group: string, typical: CarbonPart) {
+  const stock = `materials.${part === 'tube' ? 'tube' : 'plate'}`;
   const shownWhen = (values: Choices): boolean => values[`${part}Material`] === 'own';
   const field = <Q extends QuantityInput['quantity']>(
     quantity: Q,
     label: string,
     help: string,
     [value, min, max, step]: Numbers,
-    parameters: readonly string[] = [],
-  ) => ({ label, help, group, quantity, default: value, min, max, step, shownWhen, parameters });
+    name: string,
+  ) => ({
+    label,
+    help,
+    group,
+    quantity,
+    default: value,
+    min,
+    max,
+    step,
+    shownWhen,
+    frameField: `${stock}.${name}`,
+  });
   return {
-    modulus: field('modulus', 'Modulus along the arm', 'In bending. 40 to 130 GPa for carbon parts.', [
-      typical.youngsModulus.typical,
-      5 * GPA,
-      300 * GPA,
-      GPA,
-    ]),
-    shear: field('modulus', 'Shear modulus', 'More with plies at ±45°.', [
-      typical.shearModulus.typical,
-      GPA,
-      100 * GPA,
-      0.5 * GPA,
-    ]),
-    density: field('density', 'Density', '1.5 to 1.6 g/cm³ for carbon.', [typical.density.typical, 500, 9000, 10]),
-    strength: field('stress', 'Bending strength', 'Along the arm, the lower of tension and compression.', [
-      typical.bendingStrength.typical,
-      20 * MPA,
-      3000 * MPA,
-      10 * MPA,
-    ]),
+    modulus: field(
+      'modulus',
+      'Modulus along the arm',
+      'In bending. 40 to 130 GPa for carbon parts.',
+      [typical.youngsModulus.typical, 5 * GPA, 300 * GPA, GPA],
+      'youngsModulus',
+    ),
+    shear: field(
+      'modulus',
+      'Shear modulus',
+      'More with plies at ±45°.',
+      [typical.shearModulus.typical, GPA, 100 * GPA, 0.5 * GPA],
+      'shearModulus',
+    ),
+    density: field(
+      'density',
+      'Density',
+      '1.5 to 1.6 g/cm³ for carbon.',
+      [typical.density.typical, 500, 9000, 10],
+      'density',
+    ),
+    strength: field(
+      'stress',
+      'Bending strength',
+      'Along the arm, the lower of tension and compression.',
+      [typical.bendingStrength.typical, 20 * MPA, 3000 * MPA, 10 * MPA],
+      'bendingStrength',
+    ),
   };
 }
 
@@ -55,6 +76,7 @@ export const inputs = {
     max: 120 * MM,
     step: 1 * MM,
     group: 'Arm',
+    frameField: 'arm.behind',
     help: 'Arm inside the body: it weighs and does not bend.',
   },
   holeDiameter: {
@@ -89,6 +111,7 @@ export const inputs = {
     max: 40e-3,
     step: 0.5e-3,
     group: 'Round tube',
+    frameField: 'mount.mass',
     help: 'Plate, glue and tow. A strip needs none.',
   },
   tubeMaterial: {
@@ -96,6 +119,7 @@ export const inputs = {
     choices: { rolled: 'roll-wrapped', pultruded: 'pultruded', own: 'own values' },
     default: 'rolled',
     group: 'Round tube',
+    frameField: 'arm.tube.material',
     help: 'Typical values stand behind the names.',
   },
   tubeModulus: ownTube.modulus,
@@ -143,6 +167,7 @@ export const inputs = {
     max: 60 * MM,
     step: 0.5 * MM,
     group: 'Plate strip',
+    frameField: 'arm.strip.width',
     help: 'At the outer screw.',
   },
   tipWidth: {
@@ -154,6 +179,7 @@ export const inputs = {
     max: 60 * MM,
     step: 0.5 * MM,
     group: 'Plate strip',
+    frameField: 'arm.strip.tipWidth',
     help: 'Where the round end begins.',
   },
   endDiameter: {
@@ -179,6 +205,7 @@ export const inputs = {
     choices: { woven: 'woven, 0/90', quasi: 'quasi-isotropic', own: 'own values' },
     default: 'woven',
     group: 'Plate strip',
+    frameField: 'arm.strip.material',
     help: 'Typical values stand behind the names.',
   },
   stripModulus: ownStrip.modulus,

@@ -4,7 +4,13 @@ import { armLength, outerDiameter, screwSpacing, sleeveWall, wall } from '../roo
 
 type Shown = (values: Readonly<Record<string, number | string>>) => boolean;
 const ownMaterial: Shown = (values) => values['tubeMaterial'] === 'own';
-const strength = (label: string, symbol: string, help: string, value: number, parameter: string): QuantityInput => ({
+const strength = (
+  label: string,
+  symbol: string,
+  help: string,
+  value: number,
+  parameter: 'bearing' | 'shear' | 'bending',
+): QuantityInput => ({
   quantity: 'stress',
   label,
   symbol,
@@ -16,6 +22,7 @@ const strength = (label: string, symbol: string, help: string, value: number, pa
   step: 10e6,
   shownWhen: ownMaterial,
   parameters: [parameter],
+  frameField: `materials.tube.${parameter}Strength`,
 });
 const force = (label: string, symbol: string, help: string, value: number, field: string): QuantityInput => ({
   quantity: 'force',
@@ -67,6 +74,7 @@ export const inputs = {
   sleeveWall,
   tubeMaterial: {
     label: 'Tube',
+    frameField: 'arm.tube.material',
     help: 'Sets the strengths of the wall. Choose own values once you have tested your stock.',
     group: 'Tube',
     choices: { 'roll-wrapped': 'roll-wrapped', pultruded: 'pultruded', own: 'own values' },
@@ -95,6 +103,7 @@ export const inputs = {
   ),
   thread: {
     label: 'Screw',
+    frameField: 'arm.root.thread',
     help: 'Both root screws.',
     group: 'Screws',
     choices: { M2: 'M2', 'M2.5': 'M2.5', M3: 'M3', M4: 'M4' },
@@ -115,6 +124,7 @@ export const inputs = {
   },
   grade: {
     label: 'Property class',
+    frameField: 'arm.root.grade',
     help: 'Stamped on the head or stated by the seller.',
     group: 'Screws',
     choices: { '8.8': 'steel 8.8', '10.9': 'steel 10.9', '12.9': 'steel 12.9', 'A2-70': 'stainless A2-70' },

@@ -92,6 +92,8 @@ export const BODY: DerivedFields = {
       return top - underside;
     },
   },
+  // The plates narrow from the waist to both ends.
+  'body.taperLength': { get: ({ body }) => body.length / 2 },
   'body.depth': { get: (record) => -framePlan(record).underside },
   'body.gap': { get: (record) => Math.max(electronicsGap(record), 0) },
   'body.boardSide': { get: boardSide },

@@ -37,8 +37,7 @@ export const MOTOR: DerivedFields = {
     get: ({ mount }) => String(mount.motorScrews),
     set: (record, value) => withValue(record, 'mount.motorScrews', value),
   },
-  'cases.strike.obstacle': always('entered'),
-  'cases.drop.obstacle': always('entered'),
+  'cases.obstacle': always('entered'),
   'cases.drop.lands': always('tips'),
   'cases.drop.sharing': always('four'),
 };
