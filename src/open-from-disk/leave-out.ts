@@ -1,6 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Plugin } from 'esbuild';
 import ts from 'typescript';
+import { withPureCalls } from './pure-calls.ts';
 
 /**
  * Words that the server has typeset already and no script reads: formulas of the worked steps, assumptions, sources, and
@@ -58,7 +59,9 @@ export const leaveOutServerWords = (sentences: ReadonlySet<string> = new Set()):
       const [loader, kind] = path.endsWith('x')
         ? (['tsx', ts.ScriptKind.TSX] as const)
         : (['ts', ts.ScriptKind.TS] as const);
-      return { contents: withoutServerWords(text, rule?.names ?? new Set(), sentences, kind), loader };
+      // What only the server read falls away with its words.
+      const left = withoutServerWords(text, rule?.names ?? new Set(), sentences, kind);
+      return { contents: withPureCalls(left, kind), loader };
     });
   },
 });
