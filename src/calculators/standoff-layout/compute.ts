@@ -106,8 +106,7 @@ export function solve(values: LayoutValues, places: readonly Place[]) {
       mass: values.mass,
       rollRadius: values.pitchRadius,
       pitchRadius: values.pitchRadius,
-      // A flat frame: yaw inertia is about the sum of roll and pitch.
-      yawRadius: Math.SQRT2 * values.pitchRadius,
+      yawRadius: values.yawRadius,
       centreOfMass: { x: 0, y: 0, z: values.centreHeight - length },
       at,
       direction: push,

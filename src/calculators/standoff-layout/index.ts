@@ -30,7 +30,7 @@ export default defineCalculator({
     'Rigid top plate, bottom plate held by the arms; all standoffs alike, bending and shearing, none resisting twist.',
     'Linear until all standoffs fold. Measured peaks lie up to 1.5 times higher: speeds are for ranking. Results are estimates.',
     'The whole mass pushes through the standoffs: too much where the battery rides on the top plate.',
-    'Roll inertia as pitch inertia, yaw twice that, centre of mass over the middle of the plate.',
+    'Roll inertia as pitch inertia, centre of mass over the middle of the plate.',
     'Plates bend as quasi-isotropic carbon, simply supported at the free radius; cracks to a cutout are not checked.',
   ],
   sources: [

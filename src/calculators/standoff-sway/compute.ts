@@ -50,8 +50,7 @@ export function compute(values: SwayValues) {
     mass: values.mass,
     speed,
     pitchRadius: values.pitchRadius,
-    // A flat frame: yaw inertia is about the sum of roll and pitch.
-    yawRadius: Math.SQRT2 * values.pitchRadius,
+    yawRadius: values.yawRadius,
     centreOfMass: { x: 0, y: 0, z: values.centreHeight - length },
     at: hitPoint(values),
     contactStiffness: values.contactStiffness,

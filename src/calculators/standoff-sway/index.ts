@@ -25,8 +25,7 @@ export default defineCalculator({
     'Rigid top plate, bottom plate held by the arms; standoffs bend and shear, and resist no twist about their own axis.',
     'Everything is linear until all standoffs fold; from there they fold at a constant force, and loads on screws and plates grow no further. Measured peaks of small frames lie up to 1.5 times higher, so speeds are for ranking two designs. Results are estimates.',
     'The whole mass pushes through the standoffs: true for a blow on the top plate, too much where the battery rides on it.',
-    'Yaw inertia is taken as twice the pitch inertia, as in a flat frame.',
-    'Plates bend as quasi-isotropic carbon, simply supported at the free radius; the thread in the standoff and cracks to a nearby cutout are not checked.',
+    'Plates bend alike in every direction, simply supported at the free radius; the thread in the standoff and cracks to a nearby cutout are not checked.',
     'Hexagon standoffs count as round ones of their width across flats, a little on the safe side.',
   ],
   sources: [

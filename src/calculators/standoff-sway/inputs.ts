@@ -113,6 +113,7 @@ export const inputs = {
   },
   contactStiffness: frameMassInputs.contactStiffness,
   pitchRadius: frameMassInputs.pitchRadius,
+  yawRadius: frameMassInputs.yawRadius,
   centreHeight: frameMassInputs.centreHeight,
   ...electronicsInputs,
 } as const;

@@ -19,15 +19,15 @@ export const steps: readonly Step<SwayValues, SwayResult>[] = [
     id: 'mass',
     says: 'Mass behind the blow: the frame also pitches and yaws away from it.',
     formula:
-      'm_{\\mathrm{eff}} = \\frac{m}{1 + \\left(\\frac{L+h-z_c}{k_p}\\right)^2 + \\frac12\\left(\\frac{e}{k_p}\\right)^2}',
+      'm_{\\mathrm{eff}} = \\frac{m}{1 + \\left(\\frac{L+h-z_c}{k_p}\\right)^2 + \\left(\\frac{e}{k_y}\\right)^2}',
     numbers:
-      'm_{\\mathrm{eff}} = \\frac{\\slot{m}}{1 + \\left(\\frac{\\slot{r}}{\\slot{k}}\\right)^2 + \\frac12\\left(\\frac{\\slot{e}}{\\slot{k2}}\\right)^2} = \\slot{result}',
+      'm_{\\mathrm{eff}} = \\frac{\\slot{m}}{1 + \\left(\\frac{\\slot{r}}{\\slot{k}}\\right)^2 + \\left(\\frac{\\slot{e}}{\\slot{k2}}\\right)^2} = \\slot{result}',
     slots: (v, r) => ({
       m: mass(v.mass),
       r: length(v.length + v.hitHeight - v.centreHeight),
       k: length(v.pitchRadius),
       e: length(v.hitAside),
-      k2: length(v.pitchRadius),
+      k2: length(v.yawRadius),
       result: mass(r.effectiveMass),
     }),
   },
