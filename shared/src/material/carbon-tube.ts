@@ -36,7 +36,7 @@ export const ROLL_WRAPPED_TUBE: CarbonTube = {
     spread(MPA, 80, 200, 400),
     'estimate',
     'woven-plate-data-sheet',
-    `A third of the fibre round the tube of a woven sheet's 570. ${HOOP_NOTE}`,
+    `A third of the fibre round the tube of a woven sheet’s 570. ${HOOP_NOTE}`,
   ),
   hoopModulus: materialValue(
     spread(GPA, 10, 25, 45),
