@@ -8,8 +8,9 @@ import { showIn } from '~/island/show.ts';
 import { startValues } from '~/island/values.ts';
 import { example } from './example.tsx';
 
+const base: AnyCalculator = example;
 const lever: AnyCalculator = {
-  ...example,
+  ...base,
   tables: [
     {
       id: 'arms',
