@@ -27,8 +27,7 @@ export interface Worked {
   evaluation: FrameEvaluation;
 }
 
-const listed = (words: string, names: readonly string[]) =>
-  names.length > 0 ? [`${words}: ${names.join(', ')}.`] : [];
+const listed = (words: string, names: readonly string[]) => (names.length > 0 ? [`${words}: ${names.join('; ')}`] : []);
 
 /** What changed from one revision to the next, what it cost and what it bought: text for release notes. */
 export function releaseNotes(before: Worked, after: Worked, show: Show): string {
@@ -50,7 +49,7 @@ export function releaseNotes(before: Worked, after: Worked, show: Show): string 
     const same = was.mode === is.mode;
     const first = MODE_WORDS[is.mode].gives;
     const speeds = `${show(was.speed.typical, 'speed', 2)} → ${show(is.speed.typical, 'speed', 2)}`;
-    return [`- ${CASE_WORDS[name].title}: ${speeds}; ${same ? `still, ${first}` : `now ${first}`}.`];
+    return [`- ${CASE_WORDS[name].title}: ${speeds}; ${same ? 'as before' : 'now'}, ${first}.`];
   });
   return [
     `${titleOf(after.record)}, compared with ${titleOf(before.record)}`,
@@ -63,9 +62,9 @@ export function releaseNotes(before: Worked, after: Worked, show: Show): string 
       : standoffs.moved
         ? ['- Standoffs moved.']
         : []),
-    ...listed('- New', lists.added),
-    ...listed('- Gone', lists.removed),
-    ...listed('- Otherwise than before', lists.changed),
+    ...listed('- New parts', lists.added),
+    ...listed('- Parts that are gone', lists.removed),
+    ...listed('- Parts moved or changed', lists.changed),
     '',
     `All-up mass ${show(now.allUp, 'mass')} (${signed(show(mass, 'mass', 2), mass)}); frame alone ${show(now.frameMass, 'mass')}.`,
     `Turns: ${axis('roll')}, ${axis('pitch')}. Priced parts ${signed(cost.toFixed(2), cost)}.`,

@@ -6,6 +6,7 @@ import { SAMPLES, titleOf } from '../samples.ts';
 import { currentFrame, withFrame, without, withRevision, type Shelf } from '../shelf.ts';
 import type { ShelfState } from '../store.ts';
 import { browserStore } from '../browser-store.ts';
+import { giveUpUnread } from './unread.ts';
 
 interface Props {
   state: ShelfState | undefined;
@@ -13,6 +14,8 @@ interface Props {
   record: FrameRecord;
   /** Things to say that came from elsewhere, such as a link. */
   notices: readonly string[];
+  /** A field holds text that is not understood: undo takes that back first. */
+  unread: boolean;
 }
 
 function download(name: string, text: string): void {
@@ -39,7 +42,7 @@ async function takeFile(file: File): Promise<string[]> {
 }
 
 /** Which frame is open, where frames come from and where they go. */
-export function Bar({ state, record, notices }: Props) {
+export function Bar({ state, record, notices, unread }: Props) {
   const [said, setSaid] = useState<readonly string[]>([]);
   const [byHand, setByHand] = useState<string>();
   const file = useRef<HTMLInputElement>(null);
@@ -97,30 +100,32 @@ export function Bar({ state, record, notices }: Props) {
             </option>
           ))}
         </select>
-        <select
-          aria-label="Start from a sample"
-          autocomplete="off"
-          onChange={(event) => {
-            const sample = SAMPLES[Number(event.currentTarget.value)];
-            event.currentTarget.value = '';
-            if (!sample) return;
-            change((shelf) => withFrame(shelf, sample));
-            say(`${titleOf(sample)} put beside your frames.`);
-          }}
-        >
-          <option value="">Start from a sample…</option>
-          {SAMPLES.map((sample, i) => (
-            <option key={titleOf(sample)} value={i}>
+        <span id="start-from">Start from a sample:</span>
+        <span class="buttons" role="group" aria-labelledby="start-from">
+          {SAMPLES.map((sample) => (
+            <button
+              key={titleOf(sample)}
+              type="button"
+              onClick={() => {
+                change((shelf) => withFrame(shelf, sample));
+                say(`${titleOf(sample)} put beside your frames.`);
+              }}
+            >
               {titleOf(sample)}
-            </option>
+            </button>
           ))}
-        </select>
+        </span>
       </div>
       <div class="buttons">
         <button
           type="button"
-          aria-disabled={!state?.canUndo}
-          onClick={() => state?.canUndo && (browserStore().undo(), say('Last change undone.'))}
+          aria-disabled={!state?.canUndo && !unread}
+          onClick={() => {
+            if (giveUpUnread()) return;
+            if (!state?.canUndo) return;
+            browserStore().undo();
+            say('Last change undone.');
+          }}
         >
           Undo
         </button>
@@ -162,17 +167,17 @@ export function Bar({ state, record, notices }: Props) {
         <button type="button" onClick={() => void copyLink('card.html')}>
           Copy link to its card
         </button>
-        {kept && (
-          <button
-            type="button"
-            onClick={() => {
-              change((shelf) => without(shelf, kept.id));
-              say(`${titleOf(record)} removed. Undo brings it back.`);
-            }}
-          >
-            Remove
-          </button>
-        )}
+        <button
+          type="button"
+          aria-disabled={!kept}
+          onClick={() => {
+            if (!kept) return;
+            change((shelf) => without(shelf, kept.id));
+            say(`${titleOf(record)} removed. Undo brings it back.`);
+          }}
+        >
+          Remove
+        </button>
       </div>
       <div class="notices" role="status">
         {[...(state?.problems ?? []), ...notices, ...said].map((words) => (

@@ -15,14 +15,7 @@ export function CopyText({ text, label }: { text: string; label: string }) {
   };
   return (
     <>
-      <textarea
-        ref={box}
-        class="by-hand"
-        readOnly
-        rows={Math.min(24, text.split('\n').length + 1)}
-        aria-label={label}
-        value={text}
-      />
+      <textarea ref={box} class="by-hand" readOnly rows={text.split('\n').length + 1} aria-label={label} value={text} />
       <p class="buttons">
         <button type="button" onClick={() => void copy()}>
           Copy as text

@@ -1,7 +1,8 @@
 import { formatForField, unitFor, type QuantityKind, type Unit, type UnitChoice } from '@frameworthy/shared/quantity';
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import type { QuantityInput } from '~/island/declaration.ts';
 import { readEntry, stepped } from '~/island/entry.ts';
+import { markUnread } from './unread.ts';
 
 export interface EntryRange {
   kind: QuantityKind;
@@ -32,7 +33,11 @@ export function Entry({ id, label, value, units, onValue, href, help, problem, .
   const input = asInput(range);
   const unit = unitFor(range.kind, units);
   const read = draft && readEntry(input, draft.text, draft.unit);
-  const wrong = read && !read.ok ? read.problem : problem;
+  const unread = read && !read.ok ? read.problem : undefined;
+  const wrong = unread ?? problem;
+  useEffect(() => (unread === undefined ? undefined : markUnread(id, () => setDraft(undefined))), [id, unread]);
+  // Where the value was changed from elsewhere since, by undo or in another tab, the text is no longer what it is.
+  const overtaken = read?.ok && read.value !== value;
   const type = (text: string) => {
     setDraft({ text, unit });
     const next = readEntry(input, text, unit);
@@ -58,7 +63,7 @@ export function Entry({ id, label, value, units, onValue, href, help, problem, .
           type="text"
           autocomplete="off"
           spellcheck={false}
-          value={draft?.text ?? formatForField(value, unit)}
+          value={draft && !overtaken ? draft.text : formatForField(value, unit)}
           aria-invalid={wrong ? 'true' : undefined}
           aria-describedby={notes || undefined}
           onInput={(event) => type(event.currentTarget.value)}
@@ -100,7 +105,7 @@ interface ChoiceProps {
 /** One of a few named things, in one row. */
 export function Choice({ id, label, value, choices, onValue, href }: ChoiceProps) {
   return (
-    <div class="row">
+    <div class="row choice">
       <label for={id}>{label}</label>
       <select id={id} autocomplete="off" onChange={(event) => onValue(event.currentTarget.value)}>
         {Object.entries(choices).map(([key, text]) => (
@@ -131,7 +136,7 @@ interface TextProps {
 export function Text({ id, label, value, onValue, long, most }: TextProps) {
   const shared = { id, value, maxLength: most, autocomplete: 'off' } as const;
   return (
-    <div class="row text">
+    <div class={long ? 'row text long' : 'row text'}>
       <label for={id}>{label}</label>
       {long ? (
         <textarea {...shared} rows={3} onInput={(event) => onValue(event.currentTarget.value)} />

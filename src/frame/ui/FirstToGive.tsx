@@ -11,7 +11,7 @@ interface Props {
 }
 
 /** Below one it gives; below two of typical strength, or below one with all scatter against it, it may. */
-function levelOf({ margin }: Check): VerdictLevel {
+export function levelOf({ margin }: Check): VerdictLevel {
   if (margin.typical < 1) return 'bad';
   return margin.low < 1 ? 'marginal' : 'good';
 }

@@ -7,6 +7,7 @@ interface Props {
   show: Show;
 }
 
+const AXES = ['roll', 'pitch', 'yaw'] as const;
 const GROUPS = Object.keys(GROUP_WORDS) as PartGroup[];
 
 /** Mass part by part, where its centre lies and how the frame turns. */
@@ -34,16 +35,14 @@ export function Mass({ balance, show }: Props) {
           <dt>{heightOffset < 0 ? 'Centre of mass below the propellers' : 'Centre of mass above the propellers'}</dt>
           <dd>{show(Math.abs(heightOffset), 'length', 2)}</dd>
         </div>
+        {AXES.map((axis) => (
+          <div key={axis}>
+            <dt>{`${axis.charAt(0).toUpperCase()}${axis.slice(1)} at full command`}</dt>
+            <dd>{show(agility[axis], 'angularAcceleration')}</dd>
+          </div>
+        ))}
         <div>
-          <dt>Roll, pitch, yaw at full command</dt>
-          <dd>
-            {[agility.roll, agility.pitch, agility.yaw]
-              .map((value) => show(value, 'angularAcceleration', 3))
-              .join(', ')}
-          </dd>
-        </div>
-        <div>
-          <dt>Hover, of full thrust: front and rear motor</dt>
+          <dt>Share of full thrust in hover, front and rear</dt>
           <dd>{[hover.shares[0], hover.shares[2]].map((share) => show(share as number, 'percent', 2)).join(', ')}</dd>
         </div>
         <div>
@@ -57,7 +56,7 @@ export function Mass({ balance, show }: Props) {
       </dl>
       <details class="budget">
         <summary>Mass budget, part by part</summary>
-        <div class="scroll">
+        <div class="scroll" tabIndex={0} role="group" aria-label="Mass budget, part by part">
           <table>
             <thead>
               <tr>

@@ -158,7 +158,9 @@ export function FrameCard() {
                     <th scope="col">What happens</th>
                     <th scope="col">Speed</th>
                     <th scope="col">With scatter</th>
-                    <th scope="col">What gives, and why</th>
+                    <th scope="col" class="left">
+                      What gives, and why
+                    </th>
                   </tr>
                 </thead>
                 <tbody>

@@ -2,6 +2,7 @@ import {
   evaluateFrame,
   frameFit,
   frameOutline,
+  governingHit,
   type ArrangementFit,
   type FrameEvaluation,
   type FrameRecord,
@@ -11,15 +12,19 @@ import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { PlanView, SideView } from '~/drawings/index.ts';
 import { arrivingFrame } from '~/frame/arrival.ts';
 import { browserStore, useShelf } from '~/frame/browser-store.ts';
+import { carryFrame } from '~/frame/carry.ts';
 import { explainRecord, type Explained } from '~/frame/explain.ts';
 import { FIRST_SAMPLE, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival, withCurrent } from '~/frame/shelf.ts';
 import { Bar } from '~/frame/ui/Bar.tsx';
 import { Fit } from '~/frame/ui/Fit.tsx';
-import { FirstToGive } from '~/frame/ui/FirstToGive.tsx';
+import { FirstToGive, levelOf } from '~/frame/ui/FirstToGive.tsx';
 import { Gains } from '~/frame/ui/Gains.tsx';
 import { Mass } from '~/frame/ui/Mass.tsx';
 import { UnitsChoice } from '~/frame/ui/UnitsChoice.tsx';
+import { giveUpUnread, useUnread } from '~/frame/ui/unread.ts';
+import { Announcement } from '~/island/announce.tsx';
+import { CASE_WORDS, sentence } from '~/frame/words.ts';
 import { showIn } from '~/island/show.ts';
 import { useUnits } from '~/island/unit-choice.ts';
 import type { Show } from '~/island/declaration.ts';
@@ -51,6 +56,47 @@ function useWorked(record: FrameRecord, show: Show): { worked: Worked | undefine
   }, [record, show]);
 }
 
+const UNREAD = 'The marked field is not understood. Greyed: the last values that worked.';
+
+/** Once a frame is kept, opening the page anew must not bring back what the address carried. */
+function forgetArrival(): void {
+  try {
+    history.replaceState(null, '', location.pathname);
+  } catch {
+    // Some browsers allow this for no page on disk; then the frame comes once more, beside the changed one.
+  }
+}
+
+/** In a field of numbers undo is the sheet's; in one of words it is the browser's. */
+function undoByKey(event: KeyboardEvent): void {
+  if (event.key.toLowerCase() !== 'z' || event.shiftKey || event.altKey || !(event.ctrlKey || event.metaKey)) return;
+  if (event.target instanceof Element && event.target.closest('.row.text, textarea')) return;
+  event.preventDefault();
+  if (!giveUpUnread()) browserStore().undo();
+}
+
+/** The answer in one line, for those who hear it. */
+function summaryOf(evaluation: FrameEvaluation, show: Show): string {
+  const first = governingHit(evaluation);
+  return `All-up mass ${show(evaluation.balance.allUp, 'mass')}. ${sentence(first, show)}`;
+}
+
+/** The answer at the foot of the screen while the fields are on it. */
+function Glance({ evaluation, show }: { evaluation: FrameEvaluation; show: Show }) {
+  const first = governingHit(evaluation);
+  return (
+    <p class="glance">
+      <a href="#mass">
+        All-up <b>{show(evaluation.balance.allUp, 'mass')}</b>
+      </a>
+      <a href="#first" class={levelOf(first)}>
+        {`${CASE_WORDS[first.case].title} `}
+        <b>{show(first.speed.typical, 'speed', 2)}</b>
+      </a>
+    </p>
+  );
+}
+
 export const addressOf = (page: string, calculator?: string): string =>
   `${page}.html${calculator ? `#${calculator}` : ''}`;
 
@@ -63,50 +109,60 @@ export function FrameSheet() {
   const kept = state && currentFrame(state.shelf);
   const record = kept?.record ?? FIRST_SAMPLE;
   const { worked, problem } = useWorked(record, show);
+  const unread = useUnread();
 
   useEffect(() => {
+    const store = browserStore();
     const arrive = () =>
       void arrivingFrame(location).then((reading) => {
         if (!reading) return;
         if (!reading.ok) return setNotices(['The frame in the link was not taken.', ...reading.problems]);
-        browserStore().change((shelf) => withArrival(shelf, reading.record));
-        setNotices([`${titleOf(reading.record)} came with the link.`, ...reading.notices]);
+        const before = store.state().shelf;
+        store.change((shelf) => withArrival(shelf, reading.record));
+        const came = store.state().shelf !== before;
+        setNotices([...(came ? [`${titleOf(reading.record)} came with the link.`] : []), ...reading.notices]);
+        if (store.state().problems.length === 0) forgetArrival();
       });
     arrive();
+    carryFrame(
+      () => currentFrame(store.state().shelf)?.record,
+      () => location.protocol === 'file:' || store.state().problems.length > 0,
+    );
     addEventListener('hashchange', arrive);
-    return () => removeEventListener('hashchange', arrive);
+    addEventListener('keydown', undoByKey);
+    return () => {
+      removeEventListener('hashchange', arrive);
+      removeEventListener('keydown', undoByKey);
+    };
   }, []);
+  /** The sample becomes the reader's own with the first change; the fields go on as they are. */
+  const adopting = useRef(false);
+  useEffect(() => {
+    // Another frame takes the place of the one that half-typed text was meant for.
+    if (!adopting.current) giveUpUnread();
+    adopting.current = false;
+  }, [kept?.id]);
 
-  const change = (next: FrameRecord, what: string) => browserStore().change((shelf) => withCurrent(shelf, next), what);
-  const undoByKey = (event: KeyboardEvent) => {
-    const typing = event.target instanceof HTMLTextAreaElement || event.target instanceof HTMLInputElement;
-    if (typing || event.key.toLowerCase() !== 'z' || event.shiftKey || !(event.ctrlKey || event.metaKey)) return;
-    event.preventDefault();
-    browserStore().undo();
+  const change = (next: FrameRecord, what: string) => {
+    adopting.current = !kept;
+    browserStore().change((shelf) => withCurrent(shelf, next), what);
   };
   const edit = { record, units, onRecord: change, problem };
+  const stale = problem ? `${problem.text} Greyed: the last values that worked.` : unread ? UNREAD : undefined;
 
   return (
-    <div class={problem ? 'desk stale' : 'desk'} onKeyDown={undoByKey}>
-      <Bar state={state} record={record} notices={notices} />
-      <form
-        key={kept?.id ?? 'sample'}
-        class="record"
-        aria-label="The frame, part by part"
-        onSubmit={(event) => event.preventDefault()}
-      >
+    <div class={stale ? 'desk stale' : 'desk'}>
+      <Bar state={state} record={record} notices={notices} unread={unread} />
+      <form class="record" aria-label="The frame, part by part" onSubmit={(event) => event.preventDefault()}>
         <Head {...edit} />
         <Sections {...edit} />
         <Electronics {...edit} />
         <Hardware {...edit} />
         <UnitsChoice units={units} />
+        {worked && <Glance evaluation={worked.evaluation} show={show} />}
       </form>
       <div class="outcome">
-        {problem && (
-          <p class="stale-note" role="alert">
-            {`${problem.text} Greyed: the last values that worked.`}
-          </p>
-        )}
+        {stale && <p class="stale-note">{stale}</p>}
         {worked && (
           <>
             <section aria-labelledby="drawn">
@@ -137,6 +193,7 @@ export function FrameSheet() {
                 evaluation={worked.evaluation}
                 show={show}
                 onTake={(next, says) => change(next, `step ${says}`)}
+                onUndo={() => browserStore().undo()}
               />
             </section>
             <p class="estimate-note">
@@ -145,6 +202,7 @@ export function FrameSheet() {
           </>
         )}
       </div>
+      <Announcement text={stale ?? (worked ? summaryOf(worked.evaluation, show) : '')} />
     </div>
   );
 }

@@ -2,6 +2,7 @@ import { currentArrangement, withValue, type FrameRecord, type HardwareItem } fr
 import { FIT_KINDS, type Arrangement, type FitItem } from '@frameworthy/shared/fit';
 import type { UnitChoice } from '@frameworthy/shared/quantity';
 import { Choice, Entry, Text, type EntryRange } from '~/frame/ui/Entry.tsx';
+import { Section } from '~/frame/ui/Section.tsx';
 import type { EditProps } from './Sections.tsx';
 
 const mm = (least: number, most: number): EntryRange => ({
@@ -160,8 +161,7 @@ export function Electronics({ record, units, onRecord }: EditProps) {
       change({ ...arrangement, name }, 'name');
   };
   return (
-    <details id="sheet-electronics" open>
-      <summary>Electronics and where the standoffs stand</summary>
+    <Section id="electronics" title="Electronics and where the standoffs stand" open>
       <Choice
         id="arrangement"
         label="Arrangement in use"
@@ -192,7 +192,7 @@ export function Electronics({ record, units, onRecord }: EditProps) {
       </p>
       <Items arrangement={arrangement} units={units} onChange={change} />
       <Standoffs arrangement={arrangement} units={units} onChange={change} />
-    </details>
+    </Section>
   );
 }
 
@@ -209,8 +209,7 @@ export function Hardware({ record, units, onRecord }: EditProps) {
     { key: 'cost', label: 'Price of one', range: PRICE },
   ] as const;
   return (
-    <details id="sheet-hardware">
-      <summary>Hardware and everything else</summary>
+    <Section id="hardware" title="Hardware and everything else">
       {hardware.map((item, i) => (
         <details class="item" key={i}>
           <summary>{item.name}</summary>
@@ -240,7 +239,7 @@ export function Hardware({ record, units, onRecord }: EditProps) {
       <button type="button" onClick={() => put([...hardware, NEW_HARDWARE], 'add')}>
         Add a part
       </button>
-    </details>
+    </Section>
   );
 }
 
@@ -257,12 +256,11 @@ export function Head({ record, onRecord }: EditProps) {
     />
   );
   return (
-    <details id="sheet-head" open>
-      <summary>Name, revision, notes</summary>
+    <Section id="head" title="Name, revision, notes" open>
       {text('name', 'Name', 80)}
       {text('revision', 'Revision', 40)}
       {text('notes', 'What changed in it, and why', 4000, true)}
       {text('suits', 'Whom it suits', 4000, true)}
-    </details>
+    </Section>
   );
 }

@@ -9,6 +9,7 @@ import {
 } from '@frameworthy/shared/frame';
 import type { UnitChoice } from '@frameworthy/shared/quantity';
 import { Choice, Entry } from '~/frame/ui/Entry.tsx';
+import { Section } from '~/frame/ui/Section.tsx';
 import type { Explained } from '~/frame/explain.ts';
 import { SECTIONS } from './sections.ts';
 
@@ -83,12 +84,11 @@ export function Sections(props: EditProps) {
         const paths = LEAF_PATHS.filter((path) => starts.some((start) => path.startsWith(start)));
         const wrong = problem?.path !== undefined && paths.includes(problem.path);
         return (
-          <details key={id} id={`sheet-${id}`} open={open || wrong}>
-            <summary>{title}</summary>
+          <Section key={id} {...{ id, title, open, wrong }}>
             {paths.map((path) => (
               <Row key={path} path={path} {...props} />
             ))}
-          </details>
+          </Section>
         );
       })}
     </>

@@ -4,6 +4,7 @@ import {
   changedLists,
   evaluateFrame,
   frameOutline,
+  type ChangedLists,
   type FrameEvaluation,
   type FrameRecord,
 } from '@frameworthy/shared/frame';
@@ -73,7 +74,7 @@ function Picker({
   none?: boolean;
 }) {
   return (
-    <>
+    <span class="pair">
       <label for={id}>{label}</label>
       <select id={id} autocomplete="off" onChange={(event) => onPick(event.currentTarget.value)}>
         {none && (
@@ -87,9 +88,20 @@ function Picker({
           </option>
         ))}
       </select>
-    </>
+    </span>
   );
 }
+
+const LIST_ROWS: readonly [string, (lists: ChangedLists) => string][] = [
+  ['New parts', ({ added }) => added.join('; ')],
+  ['Parts that are gone', ({ removed }) => removed.join('; ')],
+  ['Parts moved or changed', ({ changed }) => changed.join('; ')],
+  [
+    'Places of the standoffs',
+    ({ standoffs: { before, after, moved } }) =>
+      before !== after ? `${after} in place of ${before}` : moved ? `${after}, moved` : '',
+  ],
+];
 
 /** All paths in which any of the later frames differs from the first. */
 function Changes({ frames, show }: { frames: readonly Worked[]; show: Show }) {
@@ -98,29 +110,17 @@ function Changes({ frames, show }: { frames: readonly Worked[]; show: Show }) {
     (one) => new Map(changedFields(first.record, one.record).map((change) => [change.path, change])),
   );
   const paths = [...new Set(changes.flatMap((one) => [...one.keys()]))];
-  const lists = later.map((one) => ({ title: one.title, ...changedLists(first.record, one.record) }));
-  const words = lists.flatMap(({ title, added, removed, changed, standoffs }) => {
-    const parts = [
-      ...(added.length > 0 ? [`new: ${added.join(', ')}`] : []),
-      ...(removed.length > 0 ? [`gone: ${removed.join(', ')}`] : []),
-      ...(changed.length > 0 ? [`otherwise: ${changed.join(', ')}`] : []),
-      ...(standoffs.before !== standoffs.after
-        ? [`${standoffs.after} standoffs in place of ${standoffs.before}`]
-        : standoffs.moved
-          ? ['standoffs moved']
-          : []),
-    ];
-    return parts.length > 0 ? [`${title}, parts: ${parts.join('; ')}.`] : [];
-  });
+  const lists = later.map((one) => changedLists(first.record, one.record));
+  const rows = LIST_ROWS.filter(([, of]) => lists.some((one) => of(one) !== ''));
   return (
     <>
-      {paths.length === 0 && <p>No dimension differs.</p>}
-      {paths.length > 0 && (
+      {paths.length + rows.length === 0 && <p>Nothing differs but name and words.</p>}
+      {paths.length + rows.length > 0 && (
         <div class="scroll" tabIndex={0} role="group" aria-label="What changed">
-          <table>
+          <table class="compared">
             <thead>
               <tr>
-                <th scope="col">What changed</th>
+                <th scope="col">Value</th>
                 {frames.map(({ key, title }) => (
                   <th key={key} scope="col">
                     {title}
@@ -144,13 +144,21 @@ function Changes({ frames, show }: { frames: readonly Worked[]; show: Show }) {
                   </tr>
                 );
               })}
+              {rows.map(([label, of]) => (
+                <tr key={label}>
+                  <th scope="row">{label}</th>
+                  <td />
+                  {lists.map((one, i) => (
+                    <td key={i}>
+                      <b>{of(one)}</b>
+                    </td>
+                  ))}
+                </tr>
+              ))}
             </tbody>
           </table>
         </div>
       )}
-      {words.map((text) => (
-        <p key={text}>{text}</p>
-      ))}
     </>
   );
 }
@@ -172,7 +180,7 @@ function Figures({ frames, show }: { frames: readonly Worked[]; show: Show }) {
     changedCases(one.evaluation, one.evaluation).find((check) => check.case === name)?.after;
   return (
     <div class="scroll" tabIndex={0} role="group" aria-label="Mass, balance and what gives first">
-      <table>
+      <table class="compared">
         <thead>
           <tr>
             <th scope="col">What came of it</th>
@@ -201,7 +209,7 @@ function Figures({ frames, show }: { frames: readonly Worked[]; show: Show }) {
                   check &&
                   (check.speed
                     ? show(check.speed.typical, 'speed', 2)
-                    : `${check.margin.typical.toPrecision(2)} times over`);
+                    : `${check.margin.typical.toPrecision(2)} times the load`);
                 return (
                   <td key={one.key}>
                     {check && (
