@@ -1,5 +1,4 @@
 import type { ChoiceInput } from './declaration.ts';
-import { standing } from './standing.ts';
 import type { CalculatorState } from './state.ts';
 
 interface Props {
@@ -24,7 +23,7 @@ export function ChoiceField({ id, name, input, state, framed }: Props) {
         id={id}
         autocomplete="off"
         aria-invalid={problem ? 'true' : undefined}
-        aria-describedby={[problem && `${id}-problem`, `${id}-help`].filter(Boolean).join(' ')}
+        aria-describedby={[problem && `${id}-problem`, `${id}-about`].filter(Boolean).join(' ')}
         onChange={(event) => state.set(name, event.currentTarget.value)}
       >
         {Object.entries(input.choices).map(([key, text]) => (
@@ -38,8 +37,8 @@ export function ChoiceField({ id, name, input, state, framed }: Props) {
           {problem}
         </p>
       )}
-      <p class="help always" id={`${id}-help`}>
-        {standing(`${id}-help`, input.help)}
+      <p class="help always" id={`${id}-about`}>
+        {input.help}
       </p>
     </div>
   );

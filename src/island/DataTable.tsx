@@ -1,7 +1,6 @@
 import { formatNumber, unitFor, type UnitChoice } from '@frameworthy/shared/quantity';
 import { useMemo } from 'preact/hooks';
 import type { AnyCalculator, Table, TableColumn } from './declaration.ts';
-import { standing } from './standing.ts';
 import type { ValueSet } from './values.ts';
 
 interface Props {
@@ -26,7 +25,6 @@ function titled({ label, quantity }: TableColumn, units: UnitChoice): string {
 export function DataTable({ calculator, table, good, units }: Props) {
   const rows = useMemo(() => table.rows(good.values, good.result, calculator.compute), [table, good]);
   const heading = `${calculator.id}-${table.id}`;
-  const caption = `${heading}-caption`;
   const look = ({ quantity }: TableColumn) => (quantity ? undefined : 'words');
   return (
     <figure>
@@ -63,7 +61,7 @@ export function DataTable({ calculator, table, good, units }: Props) {
           </tbody>
         </table>
       </div>
-      <figcaption id={caption}>{standing(caption, table.caption)}</figcaption>
+      <figcaption id={`${heading}-caption`}>{table.caption}</figcaption>
     </figure>
   );
 }

@@ -4,7 +4,6 @@ import type { AnyCalculator, Plot as PlotDeclaration, PlotData, Show } from './d
 import { PlotAxes } from './PlotAxes.tsx';
 import { looks, PlotCurves } from './PlotCurves.tsx';
 import { axes, nearest, PAPER } from './plot-frame.ts';
-import { standing } from './standing.ts';
 import type { ValueSet } from './values.ts';
 
 interface Props {
@@ -47,7 +46,6 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
     label: series.label,
     text: show(series.y[index] as number, plot.y.quantity),
   }));
-  const caption = `${calculator.id}-${plot.id}-caption`;
   const place = `${plot.x.label} ${show(at, plot.x.quantity)}`;
 
   const read = (event: PointerEvent) => {
@@ -130,7 +128,7 @@ export function Plot({ calculator, plot, good, units, show }: Props) {
           </span>
         ))}
       </p>
-      <figcaption id={caption}>{standing(caption, plot.caption)}</figcaption>
+      <figcaption id={`${calculator.id}-${plot.id}-caption`}>{plot.caption}</figcaption>
     </figure>
   );
 }

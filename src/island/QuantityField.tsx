@@ -2,7 +2,6 @@ import { formatForField, unitFor, type UnitChoice } from '@frameworthy/shared/qu
 import { useState } from 'preact/hooks';
 import type { QuantityInput, Show } from './declaration.ts';
 import { atNotch, notches, notchOf, stepped } from './entry.ts';
-import { standing } from './standing.ts';
 import type { CalculatorState } from './state.ts';
 import { MathSymbol } from './symbol.tsx';
 
@@ -86,7 +85,7 @@ export function QuantityField({ id, name, input, state, units, show, framed }: P
         </p>
       )}
       <p class="help" id={`${id}-help`} hidden={!open}>
-        <span id={`${id}-about`}>{standing(`${id}-about`, input.help)}</span>
+        <span id={`${id}-about`}>{input.help}</span>
         {` From ${show(input.min, input.quantity, 4)} to ${show(input.max, input.quantity, 4)}.`}
       </p>
     </div>

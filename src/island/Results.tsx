@@ -1,6 +1,5 @@
 import type { AnyCalculator, Output, Show } from './declaration.ts';
 import { SaveDrawing } from './SaveDrawing.tsx';
-import { standing } from './standing.ts';
 import { MathSymbol } from './symbol.tsx';
 import { Verdict } from './Verdict.tsx';
 import type { ValueSet } from './values.ts';
@@ -40,7 +39,7 @@ function Row({ id, output, values, result, showPadded }: RowProps) {
         </dd>
       )}
       <dd class="meaning" id={id}>
-        {standing(id, output.meaning)}
+        {output.meaning}
       </dd>
     </div>
   );
@@ -54,7 +53,6 @@ export function Results({ calculator, text, ...rest }: Props) {
   const others = outputs.filter((output) => !output.headline);
   const groups = [...new Set(others.map((output) => output.group))];
   const warnings = calculator.warnings?.(result, values) ?? [];
-  const caption = `${calculator.id}-figure-caption`;
   const row = (output: Output<ValueSet, unknown>) => (
     <Row key={output.key} id={`${calculator.id}-${output.key}-meaning`} output={output} {...rest} />
   );
@@ -64,7 +62,7 @@ export function Results({ calculator, text, ...rest }: Props) {
       <p class="says">{calculator.says(result, values, show)}</p>
       <figure class="figure">
         {draw()}
-        <figcaption id={caption}>{standing(caption, calculator.figureCaption)}</figcaption>
+        <figcaption id={`${calculator.id}-figure-caption`}>{calculator.figureCaption}</figcaption>
         <SaveDrawing title={calculator.title} name={calculator.id} text={text} draw={draw} />
       </figure>
       {warnings.map(({ code, message }) => (

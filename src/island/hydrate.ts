@@ -1,5 +1,6 @@
 import { h, hydrate } from 'preact';
 import Calculator from './Calculator.tsx';
+import { completed } from './completed.ts';
 import type { AnyCalculator } from './declaration.ts';
 import { slotTexts, updateSlots } from './slots.ts';
 import type { ValueSet } from './values.ts';
@@ -13,7 +14,7 @@ export function hydrateAll(calculators: readonly AnyCalculator[]): void {
   const here = calculators.flatMap((calculator) => {
     const section = document.querySelector(`[data-calculator="${calculator.id}"]`);
     const root = section?.querySelector('[data-island]');
-    return section && root ? [{ calculator, section, root }] : [];
+    return section && root ? [{ calculator: completed(calculator), section, root }] : [];
   });
   const ids = here.map(({ calculator }) => calculator.id);
   document.documentElement.classList.add('scripted');

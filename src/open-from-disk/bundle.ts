@@ -47,17 +47,17 @@ export function entryFor({ calculators, parts }: ScriptNeeds): string {
 /** Bundles an entry into one classic script and returns its path in the build. */
 export async function bundleFor(entry: string, root: string, dist: string): Promise<string> {
   const ids = [...entry.matchAll(/calculators\/([a-z0-9-]+)\/index\.ts/g)].map((match) => match[1] as string);
-  const sentences = standingWords(await declarations(ids, root));
+  const standing = standingWords(await declarations(ids, root));
   const { outputFiles } = await build({
     stdin: { contents: entry, resolveDir: root, sourcefile: 'page.ts', loader: 'ts' },
     bundle: true,
     write: false,
     format: 'iife',
-    target: 'es2020',
+    target: 'es2022',
     minify: true,
     legalComments: 'none',
     tsconfig: `${root}tsconfig.json`,
-    plugins: [leaveOutServerWords(sentences), pureCalls],
+    plugins: [leaveOutServerWords(standing), pureCalls],
     // Stylesheets are linked by the page; the server's render has seen to it.
     loader: { '.css': 'empty' },
   });

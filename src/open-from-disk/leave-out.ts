@@ -49,18 +49,18 @@ export function withoutServerWords(
   return cuts.reverse().reduce((held, { from, to, by }) => held.slice(0, from) + by + held.slice(to), text);
 }
 
-/** Esbuild's door to it. `sentences` stand on the page already: see `standing-words.ts`. */
-export const leaveOutServerWords = (sentences: ReadonlySet<string> = new Set()): Plugin => ({
+/** Esbuild's door to it, for a page on which these sentences stand already: see `standing-words.ts`. */
+export const leaveOutServerWords = (standing: ReadonlySet<string>): Plugin => ({
   name: 'leave-out-server-words',
   setup({ onLoad }) {
     onLoad({ filter: /src[\\/](calculators|material)[\\/].*\.tsx?$/ }, async ({ path }) => {
-      const rule = LEFT_OUT.find(({ file }) => file.test(path.replaceAll('\\', '/')));
-      const text = await readFile(path, 'utf8');
+      const file = path.replaceAll('\\', '/');
+      const names = LEFT_OUT.find((rule) => rule.file.test(file))?.names ?? new Set();
       const [loader, kind] = path.endsWith('x')
         ? (['tsx', ts.ScriptKind.TSX] as const)
         : (['ts', ts.ScriptKind.TS] as const);
+      const left = withoutServerWords(await readFile(path, 'utf8'), names, standing, kind);
       // What only the server read falls away with its words.
-      const left = withoutServerWords(text, rule?.names ?? new Set(), sentences, kind);
       return { contents: withPureCalls(left, kind), loader };
     });
   },

@@ -41,7 +41,7 @@ const SHORT = 16;
 
 /**
  * Sentences that stand on a page with these calculators from the start, whatever the values: help, meanings, captions. The
- * island reads them there, so its script need not carry them. Help of a field that may be hidden at first is none of them.
+ * island completes its declarations from there. Help of a field that may be hidden at first is none of them.
  */
 export function standingWords(calculators: readonly AnyCalculator[]): ReadonlySet<string> {
   const inputs = calculators.flatMap((calculator) => Object.values(calculator.inputs as Record<string, Input>));

@@ -1,0 +1,30 @@
+import type { AnyCalculator, Input, Output, Plot, Table } from './declaration.ts';
+import type { ValueSet } from './values.ts';
+
+/**
+ * A calculator as its page's script has it, completed with the words that stand on the page since the server rendered it:
+ * help, meanings, captions. The script comes without those (see `src/open-from-disk/standing-words.ts`).
+ */
+export function completed(calculator: AnyCalculator): AnyCalculator {
+  const at = (id: string, declared: string) =>
+    declared || (document.getElementById(`${calculator.id}-${id}`)?.textContent ?? '');
+  const captioned = <T extends { id: string; caption: string }>(figure: T): T => ({
+    ...figure,
+    caption: at(`${figure.id}-caption`, figure.caption),
+  });
+  const inputs = Object.entries(calculator.inputs as Record<string, Input>).map(([key, input]) => [
+    key,
+    { ...input, help: at(`${key}-about`, input.help) },
+  ]);
+  return {
+    ...calculator,
+    inputs: Object.fromEntries(inputs) as Record<string, Input>,
+    outputs: (calculator.outputs as readonly Output<ValueSet, unknown>[]).map((output) => ({
+      ...output,
+      meaning: at(`${output.key}-meaning`, output.meaning),
+    })),
+    plots: (calculator.plots as readonly Plot<ValueSet, unknown>[]).map(captioned),
+    tables: (calculator.tables as readonly Table<ValueSet, unknown>[] | undefined)?.map(captioned),
+    figureCaption: at('figure-caption', calculator.figureCaption),
+  };
+}
