@@ -67,6 +67,30 @@ test('every symbol and every other spelling names its own unit', () => {
   }
 });
 
+test('a unit is known with or without its dots, spaces, hyphens and raised digits', () => {
+  const spellings: readonly [kind: QuantityKind, symbol: string, spelled: string][] = [
+    ['length', 'in', '″'],
+    ['length', 'µm', 'um μm'],
+    ['area', 'mm²', 'mm2 mm^2'],
+    ['secondMomentOfArea', 'in⁴', 'in4 in^4'],
+    ['volume', 'ml', 'cm³ cm3'],
+    ['moment', 'N·m', 'nm n*m n.m n-m'],
+    ['moment', 'in·lbf', 'in-lbf in*lbf lbf-in inlbf'],
+    ['moment', 'N·mm', 'nmm n*mm'],
+    ['stress', 'MPa', 'n/mm²'],
+    ['acceleration', 'm/s²', 'm/s2 m/s^2'],
+    ['angle', '°', 'deg'],
+    ['angularAcceleration', '°/s²', 'deg/s2 deg/s^2'],
+    ['momentOfInertia', 'kg·m²', 'kgm2'],
+    ['rotationalStiffness', 'N·m/rad', 'nm/rad n*m/rad'],
+    ['density', 'g/cm³', 'g/cm3'],
+    ['energy', 'ft·lbf', 'ft-lbf ftlbf'],
+    ['temperatureDifference', '°C', 'degC'],
+  ];
+  for (const [kind, symbol, spelled] of spellings)
+    for (const name of spelled.split(' ')) expect([name, findUnit(name, kind)?.symbol]).toEqual([name, symbol]);
+});
+
 /** Pieces of numbers and units in any order, with some that belong to neither. */
 const nonsense = fc.string({
   unit: fc.constantFrom(...'0123456789.,-−+/ ex×^⁻²½mNinkglbf·%°"<>&\u202f\0é漢\ud800'),

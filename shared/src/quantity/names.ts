@@ -1,39 +1,23 @@
-import type { QuantityKind } from './kinds.ts';
+import { QUANTITY_KINDS, type QuantityKind } from './kinds.ts';
+
+/** Those that are not called as they are written in code. */
+const CALLED: Readonly<Partial<Record<QuantityKind, string>>> = {
+  moment: 'moment or torque',
+  linearDensity: 'mass per length',
+  rotationalSpeed: 'speed of rotation',
+  cureTime: 'curing time',
+  temperatureDifference: 'difference of temperature',
+  percent: 'percentage',
+  ratio: 'plain number',
+  count: 'whole number',
+};
+
+function named(kind: QuantityKind): string {
+  const name = CALLED[kind] ?? kind.replace(/[A-Z]/g, (capital) => ` ${capital.toLowerCase()}`);
+  return `${/^[aeiou]/.test(name) ? 'an' : 'a'} ${name}`;
+}
 
 /** Each kind in words, as it stands in a sentence: `g is a mass, this field wants a length`. */
-export const KIND_NAMES: Readonly<Record<QuantityKind, string>> = {
-  length: 'a length',
-  area: 'an area',
-  secondMomentOfArea: 'a second moment of area',
-  volume: 'a volume',
-  mass: 'a mass',
-  force: 'a force',
-  moment: 'a moment or torque',
-  stress: 'a stress',
-  modulus: 'a modulus',
-  speed: 'a speed',
-  acceleration: 'an acceleration',
-  angle: 'an angle',
-  angularAcceleration: 'an angular acceleration',
-  momentOfInertia: 'a moment of inertia',
-  stiffness: 'a stiffness',
-  rotationalStiffness: 'a rotational stiffness',
-  forcePerLength: 'a force per length',
-  density: 'a density',
-  linearDensity: 'a mass per length',
-  energy: 'an energy',
-  frequency: 'a frequency',
-  rotationalSpeed: 'a speed of rotation',
-  time: 'a time',
-  workingTime: 'a working time',
-  cureTime: 'a curing time',
-  temperatureDifference: 'a difference of temperature',
-  percent: 'a percentage',
-  ratio: 'a plain number',
-  count: 'a whole number',
-  power: 'a power',
-  powerLoading: 'a power loading',
-  discLoading: 'a disc loading',
-  airDensity: 'an air density',
-  altitude: 'an altitude',
-};
+export const KIND_NAMES = Object.fromEntries(
+  (Object.keys(QUANTITY_KINDS) as QuantityKind[]).map((kind) => [kind, named(kind)]),
+) as Readonly<Record<QuantityKind, string>>;
