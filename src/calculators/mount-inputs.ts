@@ -127,6 +127,18 @@ export const loadInputs = {
     step: 0.5,
     frameField: 'motor.fullThrust',
   },
+  torquePerThrust: {
+    ...LOAD,
+    quantity: 'length',
+    label: 'Reaction torque over thrust',
+    symbol: '\\kappa',
+    help: 'Torque divided by thrust is a length. 5-inch propellers: 11 to 16 mm.',
+    default: 13.5 * MM,
+    min: 2 * MM,
+    max: 60 * MM,
+    step: 0.5 * MM,
+    frameField: 'motor.torquePerThrust',
+  },
   motorSpeed: {
     ...LOAD,
     quantity: 'rotationalSpeed',
@@ -152,16 +164,12 @@ export const loadInputs = {
   },
 } as const satisfies Record<string, QuantityInput>;
 
-/** Reaction torque over thrust of a small propeller [m]. common-practice. */
-const TORQUE_PER_THRUST = 0.0135;
-
 type Loads = { readonly [K in keyof typeof loadInputs]: number };
 
 /** The loads at a surface that lies `below` the motor plate's upper face [m]. */
 export const loadsAt = (values: Loads, below: number): Readonly<Record<MountCase, MountLoad>> =>
   mountLoads({
     ...values,
-    torquePerThrust: TORQUE_PER_THRUST,
     centreHeight: values.centreHeight + below,
     propellerHeight: values.propellerHeight + below,
   });

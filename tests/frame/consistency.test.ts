@@ -1,5 +1,10 @@
 import {
   evaluateFrame,
+  FIELDS,
+  LEAF_PATHS,
+  leafOf,
+  withValue,
+  type Spread,
   frameValue,
   hasSleeve,
   type CaseName,
@@ -45,14 +50,45 @@ const same = (found: number | undefined, expected: number) => {
   expect(Math.abs(found! - expected)).toBeLessThanOrEqual(1e-9 * Math.abs(expected) + 1e-15);
 };
 
-const frames = SAMPLES.map((record) => [`${record.name} ${record.revision}`, new Sheet(record)] as const);
+/** A sample in which no number is a calculator's default any more, so that a field that is not filled shows. */
+function shaken(record: FrameRecord): FrameRecord {
+  const moved = LEAF_PATHS.reduce((held, path, i) => {
+    const field = FIELDS[path];
+    if ('choices' in field || field.kind === 'count') return held;
+    const by = 1 + (((i * 37) % 11) - 5.5) / 150;
+    const value = leafOf(held, path);
+    if (typeof value === 'number') return withValue(held, path, value * by);
+    const { low, typical, high } = value as Spread;
+    return withValue(held, path, { low: low * by, typical: typical * by, high: high * by });
+  }, record);
+  return {
+    ...moved,
+    revision: `${record.revision}, shaken`,
+    propeller: { ...moved.propeller, blades: 2 },
+    arm: { ...moved.arm, root: { ...moved.arm.root, grade: '12.9', holeDiameter: 0.0033 } },
+    mount: { ...moved.mount, wrapTurns: 7 },
+    battery: { ...moved.battery, lie: record.battery.lie === 'crosswise' ? 'lengthwise' : 'crosswise' },
+    body: { ...moved.body, standoff: { ...moved.body.standoff, material: 'titanium', screwClass: '12.9' } },
+    electronics: {
+      ...record.electronics,
+      arrangements: record.electronics.arrangements.map((one) => ({
+        ...one,
+        standoffs: one.standoffs.map(({ x, y }) => ({ x: x * 1.03, y: y * 1.02 })),
+      })),
+    },
+  };
+}
+
+const frames = [...SAMPLES, ...SAMPLES.map(shaken)].map(
+  (record) => [`${record.name} ${record.revision}`, new Sheet(record)] as const,
+);
 const tubes = frames.filter(([, { record }]) => record.arm.kind === 'tube');
 const sleeved = frames.filter(([, { record }]) => hasSleeve(record));
 const bare = frames.filter(([, { record }]) => !hasSleeve(record));
 const strips = frames.filter(([, { record }]) => record.arm.kind === 'strip');
 
 test('there is a frame of each kind', () => {
-  expect([tubes.length, sleeved.length, bare.length, strips.length]).toEqual([2, 1, 2, 1]);
+  expect([tubes.length, sleeved.length, bare.length, strips.length]).toEqual([4, 2, 4, 2]);
 });
 
 describe.each(frames)('%s', (_, sheet) => {

@@ -4,11 +4,14 @@ import type { Plane } from '../../section/index.ts';
 import type { Use } from '../check.ts';
 import type { FrameRecord } from '../record.ts';
 
-/** Stress in the plates' tongue at the outer arm screw, per newton across the arm at the motor. */
+/** Stress in the plates' tongue that carries the outer arm screw, per newton across the arm at the motor. */
 export function tongueUse(record: FrameRecord, plane: Plane, armHeight: number): Use {
   const { arm, body, materials } = record;
   const { youngsModulus, shearModulus, bendingStrength } = materials.plate;
-  const { outer } = twoScrewRoot({ tipForce: 1, armLength: arm.length, screwSpacing: arm.root.screwSpacing });
+  const { screwSpacing } = arm.root;
+  const { outer, inner } = twoScrewRoot({ tipForce: 1, armLength: arm.length, screwSpacing });
+  // An inner screw behind the edge of the body presses on that and not on the tongue.
+  const innerAt = body.tongueLength - screwSpacing;
   const sheet = ({ thickness }: { thickness: number }) => ({ thickness, youngsModulus: youngsModulus.typical });
   const { plates } = tongue({
     length: body.tongueLength,
@@ -19,7 +22,7 @@ export function tongueUse(record: FrameRecord, plane: Plane, armHeight: number):
     shearModulus: shearModulus.typical,
     link: 'tied',
     plane,
-    loads: [{ at: body.tongueLength, force: outer }],
+    loads: [{ at: body.tongueLength, force: outer }, ...(innerAt > 0 ? [{ at: innerAt, force: -inner }] : [])],
   });
   return {
     mode: 'tongue',
