@@ -151,8 +151,8 @@ describe.each(frames)('%s', (_, sheet) => {
 
   test('arm play: the hole less the screw', () => {
     same(frameValue(record, 'arm.root.clearance') as number, record.arm.root.holeDiameter - 0.003);
-    same(filledFrom(calculators['arm-play'], record)['armClearance'] as number, record.arm.root.holeDiameter - 0.003);
-    same(filledFrom(calculators['arm-play'], record)['armHeight'] as number, balance.plan.armHeight);
+    same(filledFrom(calculators['arm-play']!, record)['armClearance'] as number, record.arm.root.holeDiameter - 0.003);
+    same(filledFrom(calculators['arm-play']!, record)['armHeight'] as number, balance.plan.armHeight);
   });
 });
 
