@@ -1,3 +1,5 @@
+import { later } from './later.ts';
+
 /**
  * The reader's own frame, as far as calculators need it. The script that knows frames is large, so it is fetched only
  * where this browser keeps a frame, or the address carries one: see `src/frame/fill.ts`.
@@ -37,14 +39,6 @@ let loading: Promise<FrameFill | undefined> | undefined;
 
 /** The reader's frame, or nothing where there is none. */
 export function loadFrame(): Promise<FrameFill | undefined> {
-  loading ??= new Promise((resolve) => {
-    const address = document.documentElement.dataset['frameFill'];
-    if (!address || !wanted()) return resolve(undefined);
-    const script = document.createElement('script');
-    script.src = address;
-    script.onload = () => resolve(window.frameworthyFill);
-    script.onerror = () => resolve(undefined);
-    document.head.append(script);
-  });
+  loading ??= wanted() ? later('frame-fill').then(() => window.frameworthyFill) : Promise.resolve(undefined);
   return loading;
 }

@@ -1,6 +1,7 @@
 /** What the bundles do in a build, for `astro dev`: finds what stands on the page and brings it to life. */
 import { hydrateAll } from '../island/hydrate.ts';
 import type { AnyCalculator } from '../island/declaration.ts';
+import '../island/full-size.ts';
 import '../site/start.ts';
 
 const calculators = import.meta.glob<{ default: AnyCalculator }>('../calculators/*/index.ts');

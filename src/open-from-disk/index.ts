@@ -6,6 +6,12 @@ import { filesBelow, removeUnusedScripts } from './files.ts';
 import { trimFormulaFonts } from './formula-fonts.ts';
 import { relativeAddress, relativeCss, relativeHtml } from './relative.ts';
 
+/** Fetched by a page's script where the reader asks for it, too large to come with every page: see `src/island/later.ts`. */
+const LATER: Readonly<Record<string, string>> = {
+  'frame-fill': './src/frame/fill.ts',
+  'full-size': './src/island/full-size.ts',
+};
+
 /**
  * Makes one build work over http, under any sub-path, and opened from a folder. Browsers load neither module scripts nor
  * absolute addresses from `file://`, so: each page gets one classic script with exactly what it shows, and every address
@@ -26,21 +32,28 @@ export function openFromDisk(): AstroIntegration {
           (await filesBelow(dist, '.html')).map(async (file) => ({ file, html: await readFile(dist + file, 'utf8') })),
         );
         const scripts = new Map<string, Promise<string>>();
-        // Fetched by a guide's script where the reader has a frame: too large to come with every page.
-        const fill = await bundleFor("import './src/frame/fill.ts';", root, dist);
+        const later = await Promise.all(
+          Object.entries(LATER).map(async ([name, file]) => ({
+            name,
+            script: await bundleFor(`import '${file}';`, root, dist),
+          })),
+        );
         for (const page of pages) {
           const entry = entryFor(scriptNeeds(page.file, page.html));
           if (!scripts.has(entry)) scripts.set(entry, bundleFor(entry, root, dist));
           const script = `<script defer src="/${await scripts.get(entry)}"></script></head>`;
-          const filled = page.html.replace(
-            '<html ',
-            `<html data-frame-fill="${relativeAddress(`/${fill}`, page.file)}" `,
+          const addresses = later.map(
+            ({ name, script }) => `data-${name}="${relativeAddress(`/${script}`, page.file)}" `,
           );
-          const html = relativeHtml(filled.replace('</head>', script), page.file);
+          const addressed = page.html.replace('<html ', `<html ${addresses.join('')}`);
+          const html = relativeHtml(addressed.replace('</head>', script), page.file);
           await writeFile(dist + page.file, html);
         }
         // Astro emits its renderer's browser half, which no page loads.
-        await removeUnusedScripts(dist, new Set([fill, ...(await Promise.all(scripts.values()))]));
+        await removeUnusedScripts(
+          dist,
+          new Set([...later.map(({ script }) => script), ...(await Promise.all(scripts.values()))]),
+        );
         await trimFormulaFonts(
           dist,
           pages.map(({ html }) => html),
