@@ -1,6 +1,7 @@
 import { useEffect, useMemo } from 'preact/hooks';
 import { Announcement } from './announce.tsx';
 import { asText } from './as-text.ts';
+import { ContourMap } from './ContourMap.tsx';
 import { DataTable } from './DataTable.tsx';
 import type { AnyCalculator, Show } from './declaration.ts';
 import { Fields } from './Fields.tsx';
@@ -95,7 +96,7 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
             <Plot key={plot.id} {...{ calculator, plot, good, units, show }} />
           ))}
           {maps.map((map) => (
-            <map.View key={map.id} {...{ calculator, map, good, units, show }} onPick={state.setAll} />
+            <ContourMap key={map.id} {...{ calculator, map, good, units, show }} onPick={state.setAll} />
           ))}
         </div>
       )}

@@ -1,18 +1,22 @@
-import { unitFor } from '@frameworthy/shared/quantity';
+import { unitFor, type UnitChoice } from '@frameworthy/shared/quantity';
 import { useMemo, useRef } from 'preact/hooks';
 import { placeTexts } from './contour-labels.ts';
 import { fieldOf, heights, linesAt, type Place, roundLevels } from './contour-lines.ts';
-import type {
-  AnyCalculator,
-  ContourMapProps,
-  ContourMap as MapDeclaration,
-  MapAxis,
-  QuantityInput,
-} from './declaration.ts';
+import type { AnyCalculator, ContourMap as MapDeclaration, MapAxis, QuantityInput, Show } from './declaration.ts';
 import { PlotAxes } from './PlotAxes.tsx';
 import { DASHES } from './PlotCurves.tsx';
 import { axis, PAPER } from './plot-frame.ts';
 import type { ValueSet } from './values.ts';
+
+interface Props {
+  calculator: AnyCalculator;
+  map: MapDeclaration<ValueSet, unknown>;
+  good: { values: ValueSet; result: unknown };
+  units: UnitChoice;
+  show: Show;
+  /** The reader points at a place: both inputs at once. The fields do the same. */
+  onPick: (values: ValueSet) => void;
+}
 
 /** As wide as a plot, and higher: lines run in all directions. */
 const MAP = { ...PAPER, height: 340 };
@@ -20,7 +24,7 @@ const RIGHT = MAP.width - MAP.right;
 const BASE = MAP.height - MAP.bottom;
 
 /** Lines of equal mass, stiffness and the like over two inputs, with the reader's own values marked. */
-export function ContourMap({ calculator, map, good, units, show, onPick }: ContourMapProps) {
+export function ContourMap({ calculator, map, good, units, show, onPick }: Props) {
   const svg = useRef<SVGSVGElement>(null);
   const { values, result } = good;
   const [ownX, ownY] = [map.x, map.y].map(({ input }) => values[input] as number) as [number, number];
@@ -155,7 +159,8 @@ export function ContourMap({ calculator, map, good, units, show, onPick }: Conto
         {grey && <span class="entry">{grey}</span>}
       </p>
       <figcaption>
-        {map.caption} <span class="pick">Click on the map to set both values; the fields do the same.</span>
+        <span id={`${calculator.id}-${map.id}-caption`}>{map.caption}</span>{' '}
+        <span class="pick">Click on the map to set both values; the fields do the same.</span>
       </figcaption>
     </figure>
   );

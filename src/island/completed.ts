@@ -1,4 +1,4 @@
-import type { AnyCalculator, Input, Output, Plot, Table } from './declaration.ts';
+import type { AnyCalculator, ContourMap, Input, Output, Plot, Table } from './declaration.ts';
 import type { ValueSet } from './values.ts';
 
 /**
@@ -25,6 +25,7 @@ export function completed(calculator: AnyCalculator): AnyCalculator {
     })),
     plots: (calculator.plots as readonly Plot<ValueSet, unknown>[]).map(captioned),
     tables: (calculator.tables as readonly Table<ValueSet, unknown>[] | undefined)?.map(captioned),
+    maps: (calculator.maps as readonly ContourMap<ValueSet, unknown>[] | undefined)?.map(captioned),
     figureCaption: at('figure-caption', calculator.figureCaption),
   };
 }

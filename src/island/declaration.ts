@@ -1,4 +1,4 @@
-import type { QuantityKind, UnitChoice } from '@frameworthy/shared/quantity';
+import type { QuantityKind } from '@frameworthy/shared/quantity';
 import type { Warning } from '@frameworthy/shared';
 import type { FunctionComponent } from 'preact';
 import type { SourceId } from '../../content/sources/index.ts';
@@ -197,18 +197,6 @@ export interface ContourMap<V, R, P = any> {
   /** What grey means: `no bore left`. */
   impossible: string;
   families: readonly ContourFamily<V, R, P>[];
-  /** What draws it, `ContourMap.tsx`. Named by the calculator, so that pages without a map do not load it. */
-  View: FunctionComponent<ContourMapProps>;
-}
-
-export interface ContourMapProps {
-  calculator: AnyCalculator;
-  map: ContourMap<Readonly<Record<string, number | string>>, unknown>;
-  good: { values: Readonly<Record<string, number | string>>; result: unknown };
-  units: UnitChoice;
-  show: Show;
-  /** The reader points at a place: both inputs at once. The fields do the same. */
-  onPick: (values: Readonly<Record<string, number | string>>) => void;
 }
 
 /** Lets the compiler tie the points of a map to its families. */

@@ -4,6 +4,7 @@ import { build } from 'esbuild';
 import { leaveOutServerWords } from './leave-out.ts';
 import { pureCalls } from './pure-calls.ts';
 import { declarations, standingWords } from './standing-words.ts';
+import { unusedViews } from './unused-views.ts';
 
 /** What of a page the browser brings to life. */
 export interface ScriptNeeds {
@@ -47,7 +48,7 @@ export function entryFor({ calculators, parts }: ScriptNeeds): string {
 /** Bundles an entry into one classic script and returns its path in the build. */
 export async function bundleFor(entry: string, root: string, dist: string): Promise<string> {
   const ids = [...entry.matchAll(/calculators\/([a-z0-9-]+)\/index\.ts/g)].map((match) => match[1] as string);
-  const standing = standingWords(await declarations(ids, root));
+  const calculators = await declarations(ids, root);
   const { outputFiles } = await build({
     stdin: { contents: entry, resolveDir: root, sourcefile: 'page.ts', loader: 'ts' },
     bundle: true,
@@ -57,7 +58,7 @@ export async function bundleFor(entry: string, root: string, dist: string): Prom
     minify: true,
     legalComments: 'none',
     tsconfig: `${root}tsconfig.json`,
-    plugins: [leaveOutServerWords(standing), pureCalls],
+    plugins: [unusedViews(calculators), leaveOutServerWords(standingWords(calculators)), pureCalls],
     // Stylesheets are linked by the page; the server's render has seen to it.
     loader: { '.css': 'empty' },
   });

@@ -48,10 +48,10 @@ export function standingWords(calculators: readonly AnyCalculator[]): ReadonlySe
   const late = new Set(inputs.filter((input) => input.shownWhen).map((input) => input.help));
   const words = [
     ...inputs.map((input) => input.help),
-    ...calculators.flatMap(({ figureCaption, outputs, plots, tables = [] }) => [
+    ...calculators.flatMap(({ figureCaption, outputs, plots, maps = [], tables = [] }) => [
       figureCaption,
       ...outputs.map((output) => output.meaning),
-      ...[...plots, ...tables].map(({ caption }) => caption),
+      ...[...plots, ...maps, ...tables].map(({ caption }) => caption),
     ]),
   ];
   return new Set(words.filter((text) => text.length >= SHORT && !late.has(text)));

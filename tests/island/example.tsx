@@ -1,5 +1,4 @@
 import { InputError } from '@frameworthy/shared';
-import { ContourMap } from '~/island/ContourMap.tsx';
 import { defineCalculator, sweep } from '~/island/declaration.ts';
 import { DimensionLine, Drawing, ForceArrow, Outline } from '~/island/drawing/index.ts';
 
@@ -135,7 +134,6 @@ export const example = defineCalculator({
       x: { input: 'arm', label: 'Arm', quantity: 'length', from: 0.01, to: 0.25 },
       y: { input: 'wall', label: 'Wall', quantity: 'length', from: 0.001, to: 0.05 },
       impossible: 'wall thicker than the arm is long',
-      View: ContourMap,
       at: ({ force, arm, wall }) => {
         if (wall >= arm) {
           throw new InputError({ parameter: 'thickness', quantity: 'wall', value: wall, rule: 'must be smaller' });

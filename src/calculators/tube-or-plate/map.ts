@@ -1,6 +1,5 @@
 import { largestTipForce } from '@frameworthy/shared/arm';
 import { drilledTubeSection } from '@frameworthy/shared/section';
-import { ContourMap } from '~/island/ContourMap.tsx';
 import { contourMap } from '~/island/declaration.ts';
 import type { ArmResult } from './compute.ts';
 import { inputs, type ArmValues } from './inputs.ts';
@@ -32,7 +31,6 @@ export const tubeMap = contourMap<ArmValues, ArmResult, TubePoint>({
   x: { input: 'outerDiameter', label: 'outside diameter', quantity: 'length', from: 0.006, to: 0.022 },
   y: { input: 'wall', label: 'wall', quantity: 'length', from: inputs.wall.min, to: inputs.wall.max },
   impossible: 'no bore left',
-  View: ContourMap,
   at: tubeAt,
   families: [
     {
