@@ -5,56 +5,59 @@ import { GROUP_WORDS } from '../words.ts';
 interface Props {
   balance: FrameBalance;
   show: Show;
+  /** Address of an article and its calculator, with this frame's values. */
+  address: (page: string, calculator?: string) => string;
+  /** The budget stands open: on a card it is what buyers look for. */
+  open?: boolean;
 }
 
 const AXES = ['roll', 'pitch', 'yaw'] as const;
 const GROUPS = Object.keys(GROUP_WORDS) as PartGroup[];
 
-/** Mass part by part, where its centre lies and how the frame turns. */
-export function Mass({ balance, show }: Props) {
-  const { parts, allUp, frameMass, cost, agility, forwardOffset, heightOffset, hover, plan } = balance;
-  const lines = GROUPS.map((group) => ({ group, of: parts.filter((part) => part.group === group) })).filter(
+const BATTERY = ['balance/battery-placement', 'battery-placement'] as const;
+const LAYOUT = ['layout/motor-layout', 'motor-layout'] as const;
+const HOVER = ['layout/motor-layout', 'hover-power'] as const;
+
+type Figure = readonly [label: string, value: string, explained: readonly [page: string, calculator: string]];
+
+function figuresOf({ balance, show }: Pick<Props, 'balance' | 'show'>): readonly Figure[] {
+  const { allUp, frameMass, cost, agility, forwardOffset, heightOffset, hover, plan } = balance;
+  const shares = [hover.shares[0], hover.shares[2]].map((share) => show(share as number, 'percent', 2)).join(', ');
+  const upright = heightOffset < 0 ? 'below' : 'above';
+  return [
+    ['All-up mass', show(allUp, 'mass'), HOVER],
+    ['Frame alone, with hardware', show(frameMass, 'mass'), BATTERY],
+    ['Centre of mass ahead of the motors’ middle', show(forwardOffset, 'length', 2), BATTERY],
+    [`Centre of mass ${upright} the propellers`, show(Math.abs(heightOffset), 'length', 2), BATTERY],
+    ...AXES.map((axis): Figure => [
+      `${axis.charAt(0).toUpperCase()}${axis.slice(1)} at full command`,
+      show(agility[axis], 'angularAcceleration'),
+      BATTERY,
+    ]),
+    ['Share of full thrust in hover, front and rear', shares, BATTERY],
+    ['Wheelbase', show(plan.layout.wheelbase, 'length'), LAYOUT],
+    ['Parts that have a price', cost.toFixed(2), BATTERY],
+  ];
+}
+
+/** Mass part by part, where its centre lies and how the frame turns; each number with the way to what explains it. */
+export function Mass({ balance, show, address, open }: Props) {
+  const lines = GROUPS.map((group) => ({ group, of: balance.parts.filter((part) => part.group === group) })).filter(
     ({ of }) => of.length > 0,
   );
   return (
     <>
       <dl class="figures">
-        <div>
-          <dt>All-up mass</dt>
-          <dd>{show(allUp, 'mass')}</dd>
-        </div>
-        <div>
-          <dt>Frame alone, with hardware</dt>
-          <dd>{show(frameMass, 'mass')}</dd>
-        </div>
-        <div>
-          <dt>Centre of mass ahead of the motors’ middle</dt>
-          <dd>{show(forwardOffset, 'length', 2)}</dd>
-        </div>
-        <div>
-          <dt>{heightOffset < 0 ? 'Centre of mass below the propellers' : 'Centre of mass above the propellers'}</dt>
-          <dd>{show(Math.abs(heightOffset), 'length', 2)}</dd>
-        </div>
-        {AXES.map((axis) => (
-          <div key={axis}>
-            <dt>{`${axis.charAt(0).toUpperCase()}${axis.slice(1)} at full command`}</dt>
-            <dd>{show(agility[axis], 'angularAcceleration')}</dd>
+        {figuresOf({ balance, show }).map(([label, value, explained]) => (
+          <div key={label}>
+            <dt>
+              <a href={address(...explained)}>{label}</a>
+            </dt>
+            <dd>{value}</dd>
           </div>
         ))}
-        <div>
-          <dt>Share of full thrust in hover, front and rear</dt>
-          <dd>{[hover.shares[0], hover.shares[2]].map((share) => show(share as number, 'percent', 2)).join(', ')}</dd>
-        </div>
-        <div>
-          <dt>Wheelbase</dt>
-          <dd>{show(plan.layout.wheelbase, 'length')}</dd>
-        </div>
-        <div>
-          <dt>Parts that have a price</dt>
-          <dd>{cost.toFixed(2)}</dd>
-        </div>
       </dl>
-      <details class="budget">
+      <details class="budget" open={open}>
         <summary>Mass budget, part by part</summary>
         <div class="scroll" tabIndex={0} role="group" aria-label="Mass budget, part by part">
           <table>

@@ -145,7 +145,7 @@ export function FrameCard() {
                     Mass, as built, and how it turns
                   </a>
                 </h2>
-                <Mass balance={worked.evaluation.balance} show={show} />
+                <Mass balance={worked.evaluation.balance} show={show} address={address} open />
               </section>
             </div>
           </div>

@@ -125,8 +125,9 @@ export function FrameSheet() {
       });
     arrive();
     carryFrame(
-      () => currentFrame(store.state().shelf)?.record,
-      () => location.protocol === 'file:' || store.state().problems.length > 0,
+      () => currentFrame(store.state().shelf)?.record ?? FIRST_SAMPLE,
+      // The sample is kept nowhere.
+      () => location.protocol === 'file:' || store.state().problems.length > 0 || !currentFrame(store.state().shelf),
     );
     addEventListener('hashchange', arrive);
     addEventListener('keydown', undoByKey);
@@ -180,7 +181,7 @@ export function FrameSheet() {
             </section>
             <section aria-labelledby="mass">
               <h2 id="mass">Mass and balance</h2>
-              <Mass balance={worked.evaluation.balance} show={show} />
+              <Mass balance={worked.evaluation.balance} show={show} address={addressOf} />
             </section>
             <section aria-labelledby="first">
               <h2 id="first">What breaks first</h2>
