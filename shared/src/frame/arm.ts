@@ -1,4 +1,5 @@
 import { tipStiffness, type ArmSegment, type Layer } from '../beam/index.ts';
+import { InputError } from '../error.ts';
 import { roundTubeSection, solidRectangleSection, type Section } from '../section/index.ts';
 import type { FrameRecord } from './record.ts';
 
@@ -20,6 +21,28 @@ export const hasSleeve = ({ arm }: FrameRecord): boolean => arm.kind === 'tube' 
  */
 export function sleeveOf({ arm: { tube, sleeve } }: FrameRecord): { outside: number; wall: number } {
   return { outside: tube.outerDiameter - 2 * tube.wall - 2 * sleeve.bondLine, wall: sleeve.wall };
+}
+
+/**
+ * Section of the sleeve.
+ * @param record - a valid record
+ * @returns the section of a round tube
+ * @validity arms with a sleeve
+ * @throws InputError where the bore leaves no room for it: names the sleeve, and not the tube
+ * @derivation sleeveOf
+ */
+export function sleeveSection(record: FrameRecord): Section {
+  const { outside, wall } = sleeveOf(record);
+  if (wall >= outside / 2)
+    throw new InputError({
+      parameter: 'arm.sleeve.wall',
+      quantity: 'wall of the sleeve',
+      value: wall,
+      rule: 'must be less than half of what the bore of the tube leaves beside the bond line',
+      limit: Math.max(outside / 2, 0),
+      kind: 'length',
+    });
+  return roundTubeSection({ outerDiameter: outside, wall });
 }
 
 /** How far the sleeve reaches past the outer screw; below nothing where it ends before. */
@@ -49,11 +72,8 @@ export function armSegments(record: FrameRecord): ArmSegment[] {
   });
   const bare = layer(armSection(record));
   const reach = hasSleeve(record) ? Math.min(Math.max(sleeveReach(record), 0), arm.length) : 0;
-  const { outside, wall } = sleeveOf(record);
   return [
-    ...(reach > 0
-      ? [{ length: reach, layers: [bare, layer(roundTubeSection({ outerDiameter: outside, wall }))] }]
-      : []),
+    ...(reach > 0 ? [{ length: reach, layers: [bare, layer(sleeveSection(record))] }] : []),
     ...(reach < arm.length ? [{ length: arm.length - reach, layers: [bare] }] : []),
   ];
 }

@@ -2,9 +2,8 @@ import { taperedOutline } from '../layout/index.ts';
 import { polygonMoments } from '../mass/index.ts';
 import { ALUMINIUM_6061_T6, ALUMINIUM_7075_T6, TITANIUM_6AL_4V, type Metal } from '../material/index.ts';
 import { wrapPath } from '../mount/index.ts';
-import { roundTubeSection } from '../section/index.ts';
 import { standoffSection } from '../standoff/index.ts';
-import { armMaterial, armSection, hasSleeve, sleeveOf } from './arm.ts';
+import { armMaterial, armSection, hasSleeve, sleeveOf, sleeveSection } from './arm.ts';
 import { currentArrangement } from './arrangement.ts';
 import { framePlan } from './plan.ts';
 import type { FrameRecord, StandoffMetal } from './record.ts';
@@ -43,14 +42,14 @@ function armParts(record: FrameRecord): FramePart[] {
   if (arm.kind === 'strip') {
     return [line('Plate arm', bare, arm.strip.width * length * costs.platePerSquareMetre), wires];
   }
-  const { outside, wall } = sleeveOf(record);
+  const { outside } = sleeveOf(record);
   const adhesive = materials.adhesive.density.typical;
   const bond = Math.PI * outside * arm.sleeve.length * arm.sleeve.bondLine * adhesive;
   const sleeve = hasSleeve(record)
     ? [
         line(
           'Sleeve',
-          roundTubeSection({ outerDiameter: outside, wall }).area * arm.sleeve.length * material.density.typical + bond,
+          sleeveSection(record).area * arm.sleeve.length * material.density.typical + bond,
           arm.sleeve.length * costs.tubePerMetre + bond * costs.adhesivePerKilogram,
         ),
       ]

@@ -1,0 +1,311 @@
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Page } from '@playwright/test';
+import { field, figure, keptNames, mass, notices, openSheet, outcome, press, refuseStorage } from './sheet.ts';
+import { expect, test } from './site.ts';
+
+const PAGES = ['frame.html', 'revisions.html', 'card.html'];
+
+for (const place of ['http', 'disk'] as const) {
+  test(`${place}: a value changed by keyboard moves mass, drawing and what breaks first, and stays`, async ({
+    page: tab,
+    places,
+  }) => {
+    await openSheet(tab, `${places[place]}frame.html`);
+    const before = await outcome(tab);
+    const spacing = field(tab, 'Arm screws, spacing');
+    await spacing.focus();
+    await tab.keyboard.press('ArrowUp');
+    await tab.keyboard.press('Shift+ArrowUp');
+    await expect(spacing).toHaveValue('29.5');
+    await expect(spacing).toBeFocused();
+    const after = await outcome(tab);
+    for (const part of ['mass', 'drawn', 'first'] as const) expect(after[part], part).not.toBe(before[part]);
+    // Typed with a unit of the other system, and tidied when the field is left.
+    await spacing.fill('1 in');
+    await spacing.blur();
+    await expect(spacing).toHaveValue('25.4');
+    await tab.reload();
+    await expect(field(tab, 'Arm screws, spacing')).toHaveValue('25.4');
+    expect(await keptNames(tab)).toEqual(['Dunnock D']);
+  });
+}
+
+test('undo goes back step by step, by key from a field and by button, also after the page was opened anew', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const start = await mass(tab);
+  const wall = field(tab, 'Tube, wall');
+  await wall.fill('1.5');
+  const heavier = await mass(tab);
+  expect(heavier).not.toBe(start);
+  await field(tab, 'Standoffs, length').press('ArrowUp');
+  await tab.keyboard.press('Control+z');
+  await expect(field(tab, 'Standoffs, length')).toHaveValue('22');
+  expect(await mass(tab)).toBe(heavier);
+  await tab.reload();
+  await expect.poll(() => mass(tab)).toBe(heavier);
+  await press(tab, 'Undo');
+  await expect(wall).toHaveValue('1');
+  expect(await mass(tab)).toBe(start);
+  await expect(tab.getByRole('button', { name: 'Undo', exact: true })).toHaveAttribute('aria-disabled', 'true');
+  // In a field of words the browser's own undo stands.
+  await field(tab, 'What changed in it').fill('Thicker plates');
+  await tab.keyboard.press('Control+z');
+  await expect(field(tab, 'What changed in it')).not.toHaveValue('Thicker plates');
+});
+
+test('nonsense in a field is named there, the text stays, the last outcome stands greyed, and undo gives the text up', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const good = await outcome(tab);
+  const wall = field(tab, 'Tube, wall');
+  for (const text of ['', 'abc', '-7', '1e308', '5 parsec', '<img src=x onerror=alert(1)>', '9'.repeat(400)]) {
+    await wall.fill(text);
+    await wall.blur();
+    await expect(wall).toHaveValue(text);
+    await expect(wall).toHaveAttribute('aria-invalid', 'true');
+    const described = (await wall.getAttribute('aria-describedby'))?.split(' ')[0];
+    await expect(tab.locator(`[id="${described}"]`)).toHaveText(/\S{3}/);
+    await expect(tab.locator('.desk')).toHaveClass(/stale/);
+    await expect(tab.locator('.stale-note')).toHaveText(/\S{3}/);
+    expect(await outcome(tab)).toEqual(good);
+  }
+  await press(tab, 'Undo');
+  await expect(wall).toHaveValue('1');
+  await expect(tab.locator('.desk')).not.toHaveClass(/stale/);
+  await wall.fill('abc');
+  await tab.keyboard.press('Control+z');
+  await expect(wall).toHaveValue('1');
+  expect(await keptNames(tab)).toEqual(['Dunnock D (sample)']);
+});
+
+test('a sleeve too thick for its tube says so at its field; the last outcome stays greyed and comes back', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  await field(tab, 'Tube, outer diameter').fill('9');
+  const good = await outcome(tab);
+  const sleeve = field(tab, 'Sleeve, wall');
+  await sleeve.fill('4.5');
+  await expect(sleeve).toHaveAttribute('aria-invalid', 'true');
+  await expect(tab.locator('.row.wrong')).toHaveCount(1);
+  await expect(tab.locator('.row.wrong .problem')).toContainText(/sleeve/i);
+  await expect(tab.locator('.stale-note')).toContainText(/sleeve/i);
+  await expect(tab.locator('.desk')).toHaveClass(/stale/);
+  expect(await outcome(tab)).toEqual(good);
+  // The section was shut and is opened by the fault; mending it must not shut it round the reader.
+  await sleeve.fill('1');
+  await expect(tab.locator('.desk')).not.toHaveClass(/stale/);
+  await expect(sleeve).toBeVisible();
+  await expect(sleeve).toBeFocused();
+});
+
+test('revisions, samples and removal: each stands in the list, the one before stays as it was, undo brings it back', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const start = await mass(tab);
+  await press(tab, 'Next revision');
+  expect(await keptNames(tab)).toEqual(['Dunnock D', 'Dunnock E']);
+  await expect(field(tab, 'Revision')).toHaveValue('E');
+  await field(tab, 'Tube, wall').fill('1.5');
+  expect(await mass(tab)).not.toBe(start);
+  await tab.getByLabel('Frame', { exact: true }).selectOption('Dunnock D');
+  await expect(field(tab, 'Tube, wall')).toHaveValue('1');
+  expect(await mass(tab)).toBe(start);
+  await press(tab, 'Dunnock Flat A');
+  expect(await keptNames(tab)).toEqual(['Dunnock D', 'Dunnock E', 'Dunnock Flat A']);
+  await expect(field(tab, 'Plate arm, width')).toBeVisible();
+  await expect(field(tab, 'Tube, wall')).toHaveCount(0);
+  await press(tab, 'Remove');
+  expect(await keptNames(tab)).toEqual(['Dunnock D', 'Dunnock E']);
+  await press(tab, 'Undo');
+  expect(await keptNames(tab)).toEqual(['Dunnock D', 'Dunnock E', 'Dunnock Flat A']);
+  await expect(tab.getByLabel('Frame', { exact: true }).locator('option:checked')).toHaveText('Dunnock Flat A');
+});
+
+test('a step from the table of gains keeps its promise and is taken back', async ({ page: tab, places }) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const drop = tab.locator('.case', { hasText: 'Flat drop on the arm ends' }).locator('.verdict').first();
+  const speed = async () => Number(/about ([\d.]+)/.exec(await drop.innerText())?.[1]);
+  const before = { mass: await mass(tab), speed: await speed() };
+  const row = tab.locator('.gains tbody tr', { hasText: /cross plate/i }).first();
+  const [, , , gained] = await row.locator('th, td').allInnerTexts();
+  await row.getByRole('button').click();
+  await expect(tab.locator('.taken')).toContainText(/Taken: cross plate/i);
+  const after = await speed();
+  // All three are rounded to two digits.
+  expect(Math.abs(after - before.speed - parseFloat(gained!))).toBeLessThan(0.11);
+  expect(await mass(tab)).not.toBe(before.mass);
+  await press(tab, 'Take it back');
+  expect(await mass(tab)).toBe(before.mass);
+  await expect(tab.getByRole('button', { name: 'Take it back' })).toHaveCount(0);
+});
+
+test('lists: a part added has mass, a standoff added is drawn, an arrangement is copied and renamed', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const start = parseFloat(await mass(tab));
+  await tab.locator('#sheet-hardware > summary').click();
+  await tab.locator('#sheet-hardware').getByRole('button', { name: 'Add a part' }).click();
+  const part = tab.locator('#sheet-hardware .item').last();
+  await part.locator('summary').click();
+  await part.getByLabel('Mass of one').fill('50 g');
+  await expect.poll(async () => parseFloat(await mass(tab))).toBe(start + 50);
+  const posts = tab.locator('[data-name^="standoff screw"], [data-name^="standoff"]');
+  const drawn = await posts.count();
+  await press(tab, 'Add a standoff');
+  await expect.poll(() => posts.count()).toBeGreaterThan(drawn);
+  await press(tab, 'Another arrangement, from this one');
+  await field(tab, 'Its name').fill('For the long flights');
+  await expect(tab.locator('.fit')).toContainText('For the long flights');
+  await expect(tab.locator('.fit')).toContainText('Stack centred, small transmitter');
+});
+
+test('storage refused: the sheet works for the session, says so, and nothing is thrown', async ({
+  page: tab,
+  places,
+}) => {
+  await tab.addInitScript(refuseStorage);
+  await openSheet(tab, `${places.http}frame.html`);
+  await expect(notices(tab)).toContainText(/does not let the page keep/);
+  const before = await mass(tab);
+  await field(tab, 'Tube, wall').fill('1.5');
+  expect(await mass(tab)).not.toBe(before);
+  await press(tab, 'Undo');
+  expect(await mass(tab)).toBe(before);
+});
+
+test('storage full: the sheet says so with the change that could not be kept', async ({ page: tab, places }) => {
+  await tab.addInitScript(() => {
+    Storage.prototype.setItem = () => {
+      throw new DOMException('full', 'QuotaExceededError');
+    };
+  });
+  await openSheet(tab, `${places.http}frame.html`);
+  await field(tab, 'Tube, wall').fill('1.5');
+  await expect(notices(tab)).toContainText(/does not let the page keep/);
+});
+
+test('a second tab follows the first', async ({ page: tab, places, context }) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const other = await context.newPage();
+  await openSheet(other, `${places.http}frame.html`);
+  await field(tab, 'Tube, wall').fill('1.5');
+  await expect(field(other, 'Tube, wall')).toHaveValue('1.5');
+  expect(await mass(other)).toBe(await mass(tab));
+  await field(other, 'Standoffs, length').fill('24');
+  await expect(field(tab, 'Standoffs, length')).toHaveValue('24');
+  await expect(field(tab, 'Tube, wall')).toHaveValue('1.5');
+});
+
+const unfold = (tab: Page) =>
+  tab.locator('details').evaluateAll((all) => all.forEach((one) => ((one as HTMLDetailsElement).open = true)));
+
+test('a phone: sections start shut, the answer stays at the foot, and no focus goes under it or unseen', async ({
+  page: tab,
+  places,
+}) => {
+  await tab.setViewportSize({ width: 390, height: 700 });
+  await openSheet(tab, `${places.http}frame.html`);
+  await expect(tab.locator('.record > details[open]')).toHaveCount(0);
+  await tab.locator('#sheet-root > summary').click();
+  await tab.locator('#sheet-standoffs > summary').click();
+  await expect(tab.locator('.glance')).toBeInViewport();
+  await tab.locator('#frame-choice').focus();
+  const reached: string[] = [];
+  for (let i = 0; i < 110; i++) {
+    await tab.keyboard.press('Tab');
+    const seen = await tab.evaluate(() => {
+      const at = document.activeElement as HTMLElement;
+      const { left, top, width, height } = at.getBoundingClientRect();
+      const hit = document.elementFromPoint(left + Math.min(width, 20) / 2, top + height / 2);
+      return {
+        id: at.id || at.textContent.trim(),
+        uncovered: hit !== null && (at.contains(hit) || hit.contains(at)),
+        outlined: getComputedStyle(at).outlineStyle !== 'none',
+      };
+    });
+    expect(seen, `tab ${i}`).toMatchObject({ uncovered: true, outlined: true });
+    reached.push(seen.id);
+    if (seen.id.startsWith('All-up')) break;
+  }
+  // Bar first, then the record from top to bottom, then the answer.
+  const order = ['Next revision', 'Save as a file', 'Arms', 'f-arm-root-screwSpacing', 'f-body-standoff-length'];
+  expect(reached.filter((id) => order.includes(id))).toEqual(order);
+  expect(reached.at(-1)).toMatch(/^All-up/);
+});
+
+test('everything unfolded, with a field at fault: no axe finding light or dark', async ({ page: tab, places }) => {
+  test.setTimeout(120_000);
+  await openSheet(tab, `${places.http}frame.html`);
+  await press(tab, 'Next revision');
+  await unfold(tab);
+  await field(tab, 'Tube, wall').fill('abc');
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await tab.emulateMedia({ colorScheme });
+    const { violations } = await new AxeBuilder({ page: tab }).setLegacyMode(true).analyze();
+    expect(
+      violations.map(
+        ({ id, nodes }) =>
+          `${id}: ${nodes
+            .map(({ html }) => html)
+            .slice(0, 3)
+            .join(' | ')}`,
+      ),
+      colorScheme,
+    ).toEqual([]);
+  }
+});
+
+test('everything unfolded: no sideways scroll on any of the pages at any width', async ({ page: tab, places }) => {
+  for (const page of PAGES) {
+    await tab.goto(places.http + page);
+    for (const width of [390, 820, 1440]) {
+      await tab.setViewportSize({ width, height: 900 });
+      await unfold(tab);
+      const over = await tab.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(over, `${page} at ${width} px`).toBeLessThanOrEqual(0);
+    }
+  }
+});
+
+test('the card prints on two sheets of A4 at most, dark on white whatever the reader chose', async ({
+  page: tab,
+  places,
+}) => {
+  await tab.goto(`${places.http}card.html`);
+  await tab.evaluate(() => (document.documentElement.dataset['theme'] = 'dark'));
+  const pdf = (await tab.pdf({ format: 'A4' })).toString('latin1');
+  expect(pdf.match(/\/Type\s*\/Page\b/g)?.length).toBeLessThanOrEqual(2);
+  await tab.emulateMedia({ media: 'print' });
+  const ink = await tab.evaluate(() => getComputedStyle(document.querySelector('h1') as Element).color);
+  expect(Math.max(...(ink.match(/\d+/g) ?? ['255']).map(Number))).toBeLessThan(80);
+  await expect(tab.locator('.site-head')).toBeHidden();
+});
+
+test.describe('without scripts', () => {
+  test.use({ javaScriptEnabled: false });
+  for (const page of PAGES) {
+    test(`${page}: shows the sample whole, and no button that does nothing`, async ({ page: tab, places }) => {
+      await tab.goto(places.disk + page);
+      const text = await tab.locator('.desk').innerText();
+      for (const word of ['607', 'Flat drop on the arm ends', 'Nose-first hit']) expect(text).toContain(word);
+      expect(text).not.toMatch(/NaN|undefined|Infinity/);
+      expect(await tab.locator('.figure svg').count()).toBe(2);
+      await expect(tab.locator('.desk').getByRole('button')).toHaveCount(0);
+      if (page === 'frame.html') {
+        await expect(field(tab, 'Tube, wall')).toHaveValue('1');
+        await expect(figure(tab, 'Wheelbase')).toHaveText(/225/);
+      }
+    });
+  }
+});
