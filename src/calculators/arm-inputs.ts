@@ -133,7 +133,7 @@ export const rootSpringInputs = {
     symbol: 'k_h',
     default: 4000,
     frameField: 'arm.root.stiffnessHorizontal',
-    help: 'Two tight M3 screws 18 mm apart come to some thousands. Play in the holes makes it next to nothing for small movements.',
+    help: 'Two tight M3 screws some 20 mm apart come to some thousands. Play in the holes makes it next to nothing for small movements.',
   },
   rootTwist: {
     ...spring,

@@ -63,7 +63,7 @@ export const placeInputs = {
     help: 'Lengthwise: its long side fore and aft. Crosswise: a quarter turn from that.',
     group: 'Place of the battery',
     choices: { lengthwise: 'lengthwise', crosswise: 'crosswise' },
-    default: 'lengthwise',
+    default: 'crosswise',
     frameField: 'battery.lie',
   },
   side: {
@@ -80,7 +80,7 @@ export const placeInputs = {
     symbol: 'x_b',
     help: 'Middle of the pack against the middle of the four motors. Below zero is behind it.',
     group: 'Place of the battery',
-    default: 0.01,
+    default: 0.004,
     min: -0.1,
     max: 0.1,
     step: 0.001,
@@ -131,7 +131,7 @@ export const craftInputs = {
     'Body',
     'Mass of the body',
     'Plates, standoffs, boards, camera and wires: everything without arms, motors and battery.',
-    [210, 20, 2000, 5],
+    [165, 20, 2000, 5],
     { frameField: 'body.mass' },
   ),
   bodyLength: length(
@@ -141,28 +141,28 @@ export const craftInputs = {
     [150, 30, 400, 1],
     { frameField: 'body.length' },
   ),
-  bodyWidth: length('Body', 'Width of the body', 'Of the same box, side to side.', [45, 15, 200, 1], {
+  bodyWidth: length('Body', 'Width of the body', 'Of the same box, side to side.', [56, 15, 200, 1], {
     frameField: 'body.width',
   }),
   bodyHeight: length(
     'Body',
     'Height of the body',
     'From the underside of the lowest plate to the top of the uppermost.',
-    [33, 5, 120, 1],
+    [43, 5, 120, 1],
     { frameField: 'body.height' },
   ),
   bodyDepth: length(
     'Body',
     'Underside below the arm axis',
     'From the middle of the arms down to the underside of the body.',
-    [8, 0, 100, 0.5],
+    [9, 0, 100, 0.5],
     { frameField: 'body.depth' },
   ),
   bodyForward: length(
     'Body',
     'Its centre of mass ahead',
     'Of the middle of the motors; below zero is behind it. Camera and transmitter pull it to their side.',
-    [0, -100, 100, 1],
+    [-4, -100, 100, 1],
     { frameField: 'body.forward' },
   ),
   wheelbase: length('Arms and motors', 'Wheelbase', 'Diagonal from motor axis to motor axis.', [225, 100, 600, 1], {
@@ -181,14 +181,14 @@ export const craftInputs = {
       frameField: 'layout.armAngle',
     },
   ),
-  armMass: mass('Arms and motors', 'Mass of one arm', 'With its motor wires and sleeve.', [15, 1, 200, 0.5], {
+  armMass: mass('Arms and motors', 'Mass of one arm', 'With its motor wires and sleeve.', [15.5, 1, 200, 0.5], {
     frameField: 'arm.mass',
   }),
   armLength: length(
     'Arms and motors',
     'Length of one arm',
     'From its root to the motor axis. At most half the wheelbase.',
-    [90, 20, 300, 1],
+    [70, 20, 300, 1],
     { symbol: 'L', frameField: 'arm.length' },
   ),
   motorMass: mass('Arms and motors', 'Mass of one motor', 'With propeller, nut and screws.', [37.5, 3, 300, 0.5], {
@@ -222,14 +222,14 @@ export function measuredCraft(shownWhen: QuantityInput['shownWhen']) {
       'Craft',
       'All-up mass',
       'Ready to fly, with battery. 5-inch frames are 550 to 750 g.',
-      [650, 50, 5000, 10],
+      [610, 50, 5000, 10],
       {
         symbol: 'm',
         frameField: 'mass.allUp',
         ...shown,
       },
     ),
-    rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft.', 1.5, 'roll'),
+    rollInertia: inertia('Inertia in roll', 'I_{xx}', 'About the axis fore and aft.', 1.75, 'roll'),
     pitchInertia: inertia('Inertia in pitch', 'I_{yy}', 'About the axis side to side.', 1.95, 'pitch'),
     yawInertia: inertia(
       'Inertia in yaw',
@@ -242,7 +242,7 @@ export function measuredCraft(shownWhen: QuantityInput['shownWhen']) {
       'Craft',
       'Centre of mass above the arm’s axis',
       'Seen from above it is in the middle.',
-      [24, -60, 80, 1],
+      [29, -60, 80, 1],
       { symbol: 'z_c', frameField: 'mass.centreAboveArm', ...shown },
     ),
   };

@@ -87,7 +87,7 @@ export const loadInputs = {
     symbol: 'h_p',
     frameField: 'motor.propellerAbovePlate',
     help: 'Middle of the blades, from the face that the motor stands on.',
-    default: 20 * MM,
+    default: 18 * MM,
     min: 4 * MM,
     max: 60 * MM,
     step: 0.5 * MM,

@@ -1,6 +1,6 @@
 import type { QuantityInput } from '~/island/declaration.ts';
 
-/** Inputs of an arm's root that more than one calculator asks for. Defaults: the tube arm of the Dunnock. */
+/** Inputs of an arm's root that more than one calculator asks for. Defaults: the tube arm of the Dunnock, revision D, bare. */
 const length = (input: Omit<QuantityInput, 'quantity'>): QuantityInput => ({ quantity: 'length', ...input });
 
 export const outerDiameter = length({
@@ -42,9 +42,9 @@ export const sleeveWall = length({
 export const armLength = length({
   label: 'Outer screw to motor axis',
   symbol: 'L',
-  help: 'Along the arm. About 95 mm on a 5-inch frame.',
+  help: 'Along the arm. 65 to 80 mm on most 5-inch frames.',
   group: 'Arm',
-  default: 0.095,
+  default: 0.07,
   min: 0.03,
   max: 0.25,
   step: 0.001,
@@ -56,7 +56,7 @@ export const screwSpacing = length({
   symbol: 's',
   help: 'Between the two root screws, centre to centre, along the arm. Usual: 10 to 25 mm.',
   group: 'Arm',
-  default: 0.018,
+  default: 0.024,
   min: 0.006,
   max: 0.06,
   step: 0.0005,

@@ -72,7 +72,7 @@ export const inputs = {
     frameField: 'loads.strike.vertical',
     help: 'A 5-inch motor pulls 13 to 18 N; a gate hit at speed is some hundreds.',
     group: 'Load at the motor',
-    default: 200,
+    default: 500,
     min: 1,
     max: 2000,
     step: 5,

@@ -7,7 +7,7 @@ export const inputs = {
     symbol: 'm',
     help: 'Ready to fly, battery and camera on it. A 5-inch frame: 550 to 750 g.',
     group: 'Aircraft',
-    default: 0.65,
+    default: 0.61,
     min: 0.05,
     max: 5,
     step: 0.005,

@@ -10,7 +10,7 @@ export const inputs = {
     symbol: 'r',
     help: 'Along the arm, from the middle of the four motors to the screw where the arm leaves the body.',
     group: 'Body',
-    default: 0.0175,
+    default: 0.0424,
     min: 0.005,
     max: 0.2,
     frameField: 'layout.rootDistance',

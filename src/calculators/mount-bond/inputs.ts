@@ -39,7 +39,7 @@ export const inputs = {
     label: 'Fillet radius',
     symbol: 'r',
     quantity: 'length',
-    default: 1.5 * MM,
+    default: 2 * MM,
     min: 0,
     max: 3.9 * MM,
     step: 0.1 * MM,

@@ -71,7 +71,7 @@ export const inputs = {
   behind: {
     label: 'Behind the outer screw',
     quantity: 'length',
-    default: 30 * MM,
+    default: 34 * MM,
     min: 0,
     max: 120 * MM,
     step: 1 * MM,
@@ -106,7 +106,7 @@ export const inputs = {
   mountMass: {
     label: 'Motor mount on the tube',
     quantity: 'mass',
-    default: 3e-3,
+    default: 2.5e-3,
     min: 0,
     max: 40e-3,
     step: 0.5e-3,

@@ -3,7 +3,7 @@ import { sweep, type Plot, type PlotData } from '~/island/declaration.ts';
 import { strengthsOf, type RootResult, type RootValues } from './compute.ts';
 
 /** Grams that the second plot spends. */
-const SPENT = 4e-3;
+const SPENT = 2e-3;
 const POINTS = 41;
 
 /** The same mass spent on longer spacing and on a thicker wall: how much of the weakest hole is then used. */
