@@ -94,7 +94,7 @@ function Items({ arrangement, units, onChange }: ArrangementProps) {
   return (
     <>
       {items.map((item, i) => (
-        <details class="item" key={i}>
+        <details class="item" aria-label={item.name} key={i}>
           <summary>{item.name}</summary>
           <Text
             id={`item-${i}-name`}
@@ -211,7 +211,7 @@ export function Hardware({ record, units, onRecord }: EditProps) {
   return (
     <Section id="hardware" title="Hardware and everything else">
       {hardware.map((item, i) => (
-        <details class="item" key={i}>
+        <details class="item" aria-label={item.name} key={i}>
           <summary>{item.name}</summary>
           <Text
             id={`hardware-${i}-name`}
