@@ -1,10 +1,12 @@
 import { frameValue, isWritable, withFrameValue, type FrameRecord } from '@frameworthy/shared/frame';
+import { h, render } from 'preact';
 import type { FrameFill } from '~/island/frame-fill.ts';
 import { arrivingFrame } from './arrival.ts';
 import { browserStore } from './browser-store.ts';
 import { carryFrame } from './carry.ts';
 import { readValue } from './read.ts';
 import { titleOf } from './samples.ts';
+import { Filled } from './ui/Filled.tsx';
 import { currentFrame, withArrival, withCurrent } from './shelf.ts';
 
 /** The script that a guide fetches where the reader has a frame: answers its calculators' questions about it. */
@@ -57,6 +59,7 @@ async function createFill(): Promise<FrameFill | undefined> {
       return [];
     },
     undo: () => store.undo(),
+    tell: (place, props) => render(h(Filled, props), place),
     subscribe: (listener) => store.subscribe(listener),
   };
 }

@@ -1,3 +1,4 @@
+import type { FrameLineProps } from './FrameLine.tsx';
 import { later } from './later.ts';
 
 /**
@@ -13,6 +14,8 @@ export interface FrameFill {
   /** Writes values back. What it says is wrong; nothing where all went well. */
   write: (changes: readonly (readonly [path: string, value: number | string])[]) => readonly string[];
   undo: () => void;
+  /** Says in the element which fields the frame fills and where they differ from it, with the way back into it. */
+  tell: (place: Element, props: FrameLineProps) => void;
   /** Called after each change of the frame. Returns how to stop. */
   subscribe: (listener: () => void) => () => void;
 }

@@ -1,0 +1,71 @@
+import { useState } from 'preact/hooks';
+import type { Input } from '~/island/declaration.ts';
+import { isFrames, type FrameLineProps } from '~/island/FrameLine.tsx';
+import { isQuantity } from '~/island/values.ts';
+
+/** Which fields the reader's frame fills, where they differ from it, and the way back into it. */
+export function Filled({ calculator, view, state, show }: FrameLineProps) {
+  const [said, setSaid] = useState<readonly string[]>([]);
+  const [written, setWritten] = useState(false);
+  const inputs = calculator.inputs as Record<string, Input>;
+  const keys = Object.keys(view.values);
+  const differ = keys.filter((key) => !isFrames(state.values[key], view.values[key]));
+  const changes = differ.filter((key) => view.fill.writable(inputs[key]!.frameField!));
+  const text = (key: string, value: number | string) => {
+    const input = inputs[key]!;
+    return isQuantity(input) ? show(value as number, input.quantity, 4) : (input.choices[value as string] ?? '');
+  };
+  const write = () => {
+    const problems = view.fill.write(changes.map((key) => [inputs[key]!.frameField!, state.values[key]!] as const));
+    setWritten(problems.length === 0);
+    setSaid(
+      problems.length === 0 ? [`Written to ${view.title}.`] : ['Not written, the frame is as it was.', ...problems],
+    );
+  };
+  return (
+    <>
+      <p>
+        {`${view.title} fills ${keys.length - differ.length} of ${Object.keys(inputs).length} fields, marked “frame”. `}
+        <a href="../frame.html">Frame sheet</a>
+      </p>
+      {differ.length > 0 && (
+        <>
+          <p>
+            {`Here it is otherwise: ${differ
+              .map(
+                (key) =>
+                  `${inputs[key]!.label} ${text(key, state.values[key]!)} (frame: ${text(key, view.values[key]!)})`,
+              )
+              .join('; ')}.`}
+          </p>
+          <p class="buttons">
+            <button type="button" onClick={() => state.setAll(view.values)}>{`Take ${view.title}’s values`}</button>
+            {changes.length > 0 && (
+              <button type="button" onClick={write}>
+                {`Write ${changes.length === 1 ? inputs[changes[0]!]!.label : `${changes.length} values`} to ${view.title}`}
+              </button>
+            )}
+          </p>
+        </>
+      )}
+      {view.outside.length > 0 && <p>{`Outside what this calculator takes: ${view.outside.join(', ')}.`}</p>}
+      <div role="status">
+        {said.map((words) => (
+          <p key={words}>{words}</p>
+        ))}
+        {written && (
+          <button
+            type="button"
+            onClick={() => {
+              view.fill.undo();
+              setWritten(false);
+              setSaid(['The frame is as it was before.']);
+            }}
+          >
+            Undo in the frame
+          </button>
+        )}
+      </div>
+    </>
+  );
+}
