@@ -276,7 +276,7 @@ export const inputs = {
   }),
   hanging: length(ROOM, 'Hanging from the top plate', [0.5, 0, 15, 0.1], 'Screw ends, strap, pad.', { symbol: 'h_t' }),
   rise: length(ROOM, 'Rise on soft mounts', [0.5, 0, 5, 0.1], 'How far the stack jumps in a hit.', { symbol: 'r' }),
-  mass: quantity('mass', 1e-3)(HIT, 'All-up mass', [650, 50, 5000, 10], 'Ready to fly, with the pack.', {
+  mass: quantity('mass', 1e-3)(HIT, 'All-up mass', [610, 50, 5000, 10], 'Ready to fly, with the pack.', {
     frameField: 'mass.allUp',
     symbol: 'm',
   }),

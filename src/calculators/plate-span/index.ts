@@ -27,7 +27,7 @@ const inputs = {
     group: 'Plate',
     help: 'The part between its supports: rows of standoffs, the edge of the body, the ring of a mount.',
   },
-  width: length([36, 5, 200, 1], {
+  width: length([33, 5, 200, 1], {
     label: 'One side',
     symbol: 'a',
     group: 'Plate',
@@ -35,7 +35,7 @@ const inputs = {
     frameField: 'body.standoff.across',
     help: 'Between two supports, middle to middle.',
   }),
-  long: length([60, 5, 400, 1], {
+  long: length([72, 5, 400, 1], {
     label: 'The other side',
     symbol: 'b',
     group: 'Plate',

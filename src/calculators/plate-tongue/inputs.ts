@@ -33,25 +33,25 @@ export const inputs = {
     label: 'Force at the motor',
     symbol: 'F',
     quantity: 'force',
-    default: 60,
+    default: 500,
     min: 1,
     max: 2000,
     step: 5,
     group: 'Blow at the motor',
     parameters: ['tipForce'],
     frameField: 'loads.strike.vertical',
-    help: 'Full thrust is 13 to 18 N on a 5-inch frame; a blow is several times that.',
+    help: 'Full thrust is 13 to 18 N on a 5-inch frame; a 5 m/s hit on something hard some 500 N.',
   },
   armLength: { ...armLength, group: 'Blow at the motor' },
   screwSpacing: { ...screwSpacing, group: 'Blow at the motor' },
-  tongueLength: length('Tongue', [20, 4, 80, 1], {
+  tongueLength: length('Tongue', [12, 4, 80, 1], {
     label: 'Body to the outer screw',
     symbol: 'l',
     frameField: 'body.tongueLength',
     parameters: ['loadAt'],
     help: 'From where the body holds the plate stiffly, its edge or a row of standoffs, out to the outer screw.',
   }),
-  tongueWidth: length('Tongue', [28, 8, 80, 0.5], {
+  tongueWidth: length('Tongue', [16, 8, 80, 0.5], {
     label: 'Width of the tongue',
     symbol: 'w',
     frameField: 'body.tongueWidth',
@@ -65,7 +65,7 @@ export const inputs = {
     parameters: ['thickness'],
     help: 'Thickness of the plate under the arm. 2 to 3 mm is usual.',
   }),
-  holeDiameter: length('Tongue', [3.2, 0, 20, 0.1], {
+  holeDiameter: length('Tongue', [0, 0, 20, 0.1], {
     label: 'Hole in the tongue',
     symbol: 'd',
     help: 'On its middle line: the inner screw or a lightening hole. 0 for none.',
@@ -115,12 +115,12 @@ export const inputs = {
     shownWhen: second,
     help: 'The arm: outside diameter of a tube, thickness of a plate arm.',
   }),
-  plateWidth: length('Cutout in the body', [44, 10, 200, 1], {
+  plateWidth: length('Cutout in the body', [56, 10, 200, 1], {
     label: 'Width of the plate there',
     symbol: 'W',
     help: 'Across the arm’s line, where the cutout is.',
   }),
-  cutoutWidth: length('Cutout in the body', [22, 0, 150, 0.5], {
+  cutoutWidth: length('Cutout in the body', [20, 0, 150, 0.5], {
     label: 'Width of the cutout',
     symbol: 'c',
     help: 'In the same direction. 0 where the plate is whole.',

@@ -56,11 +56,11 @@ export const plots: readonly Plot<TongueValues, TongueAnswer>[] = [
     y: { label: 'Movement', quantity: 'length' },
     data: (values) => {
       const reach = values.armLength + values.tongueLength;
-      // The hole needs its place on the tongue, and the arm some of its length.
+      // A hole needs its place on the tongue, and the arm some of its length.
       const x = [...new Set([...LENGTHS, values.tongueLength])].sort((a, b) => a - b);
       const of = (link: TongueValues['link']) =>
         x.map((tongueLength) => {
-          if (tongueLength > reach - 0.01 || values.holeAt > tongueLength) return Number.NaN;
+          if (tongueLength > reach - 0.01 || (values.holeDiameter > 0 && values.holeAt > tongueLength)) return Number.NaN;
           return solve({ ...values, tongueLength, armLength: reach - tongueLength }, link).motorMovement;
         });
       return {
