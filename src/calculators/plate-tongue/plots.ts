@@ -60,7 +60,8 @@ export const plots: readonly Plot<TongueValues, TongueAnswer>[] = [
       const x = [...new Set([...LENGTHS, values.tongueLength])].sort((a, b) => a - b);
       const of = (link: TongueValues['link']) =>
         x.map((tongueLength) => {
-          if (tongueLength > reach - 0.01 || (values.holeDiameter > 0 && values.holeAt > tongueLength)) return Number.NaN;
+          if (tongueLength > reach - 0.01 || (values.holeDiameter > 0 && values.holeAt > tongueLength))
+            return Number.NaN;
           return solve({ ...values, tongueLength, armLength: reach - tongueLength }, link).motorMovement;
         });
       return {
