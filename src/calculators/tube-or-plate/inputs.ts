@@ -162,7 +162,7 @@ export const inputs = {
     label: 'Width at the root',
     symbol: 'b_r',
     quantity: 'length',
-    default: 15 * MM,
+    default: 14 * MM,
     min: 7 * MM,
     max: 60 * MM,
     step: 0.5 * MM,
