@@ -50,7 +50,7 @@ export const inputs = {
     label: 'Rounding of the plate’s edge',
     symbol: 'r',
     quantity: 'length',
-    default: 0.5 * MM,
+    default: 1 * MM,
     min: 0.3 * MM,
     max: 3 * MM,
     step: 0.1 * MM,
