@@ -42,6 +42,8 @@ function asNumber(given: number | string, { kind, min, max }: Range): number | s
 const quantity = (range: Range) =>
   v.pipe(
     v.union([v.number(), v.string()], 'This must be a number, or text with a unit.'),
+    // For the published schema, which cannot see into the check.
+    v.metadata({ minimum: range.min, maximum: range.max, quantity: range.kind }),
     v.rawTransform(({ dataset, addIssue, NEVER }) => {
       const value = asNumber(dataset.value, range);
       if (typeof value === 'number') return value;

@@ -17,10 +17,13 @@ interface Schema {
   minItems?: number;
   maxItems?: number;
   maxLength?: number;
+  minimum?: number;
+  maximum?: number;
   additionalProperties?: Schema | boolean;
 }
 const KNOWN = new Set([
   ...['type', 'properties', 'required', 'items', 'enum', 'const', 'anyOf', 'minItems', 'maxItems', 'maxLength'],
+  ...['minimum', 'maximum'],
   ...['additionalProperties', '$schema', 'title', 'description'],
 ]);
 
@@ -33,7 +36,9 @@ function broken(schema: Schema, value: unknown, at = ''): string[] {
   if (anyOf) return anyOf.some((one) => broken(one, value, at).length === 0) ? [] : [at];
   if ('const' in schema && schema.const !== value) return [at];
   if (schema.enum && !schema.enum.includes(value)) return [at];
-  if (type && type !== typeOf(value)) return [at];
+  if (type === 'integer' ? !Number.isInteger(value) : type && type !== typeOf(value)) return [at];
+  const { minimum = -Infinity, maximum = Infinity } = schema;
+  if (typeof value === 'number' && (value < minimum || value > maximum)) return [at];
   if (typeof value === 'string' && value.length > (schema.maxLength ?? Infinity)) return [at];
   if (Array.isArray(value)) {
     if (value.length < (schema.minItems ?? 0) || value.length > (schema.maxItems ?? Infinity)) return [at];
@@ -83,6 +88,8 @@ describe('the published JSON Schema', () => {
     ['version', 2],
     ['format', 'kite'],
     ['arm.kind', 'box'],
+    ['arm.tube.wall', 0.05],
+    ['propeller.blades', 2.5],
     ['name', 'x'.repeat(81)],
     ['electronics.arrangements', []],
     ['hardware', [{ name: 'Screw' }]],
