@@ -6,14 +6,22 @@ type FitOutput = Output<FitValues, FitResult>;
 
 const NO_PAIR = 'nothing to be near to';
 
-const airVerdict = (gap: number | undefined, asked: number): Verdict | undefined =>
-  gap === undefined
-    ? undefined
-    : gap < -1e-9
-      ? { level: 'bad', text: 'they overlap' }
-      : gap < asked - 1e-9
-        ? { level: 'marginal', text: 'less air than you asked for' }
-        : { level: 'good', text: 'clear' };
+/** What each of the margins is short of when it collides. */
+const KIND = { betweenParts: 'part', toStandoffs: 'standoff', toEdge: 'edge' } as const;
+
+/** Room for wires is air already: next to it there may be less than asked for, and nothing collides. */
+function airVerdict(
+  { freeMargins, collisions }: Filled,
+  margin: keyof typeof KIND,
+  asked: number,
+): Verdict | undefined {
+  const gap = freeMargins[margin]?.gap;
+  if (gap === undefined) return undefined;
+  if (gap < -1e-9) return { level: 'bad', text: 'they overlap' };
+  return gap < asked - 1e-9 && collisions.some(({ kind }) => kind === KIND[margin])
+    ? { level: 'marginal', text: 'less air than you asked for' }
+    : { level: 'good', text: 'clear' };
+}
 
 function sideVerdict({ shortestStandoff: { inHit } }: Filled): Verdict | undefined {
   const side = inHit?.side;
@@ -30,7 +38,7 @@ function outputsOf(letter: 'A' | 'B'): FitOutput[] {
     name: string,
     label: string,
     meaning: string,
-    margin: keyof Filled['freeMargins'],
+    margin: keyof typeof KIND,
     asked: keyof FitValues,
   ): FitOutput => ({
     key: `${key}${name}`,
@@ -41,7 +49,7 @@ function outputsOf(letter: 'A' | 'B'): FitOutput[] {
     meaning,
     value: (r) => of(r).freeMargins[margin]?.gap ?? 0,
     impossible: (r) => (of(r).freeMargins[margin] ? undefined : NO_PAIR),
-    verdict: (r, values) => airVerdict(of(r).freeMargins[margin]?.gap, values[asked] as number),
+    verdict: (r, values) => airVerdict(of(r), margin, values[asked] as number),
   });
   return [
     {
