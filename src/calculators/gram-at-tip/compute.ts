@@ -23,10 +23,7 @@ const ANY = { fullThrust: 1, torquePerThrust: 0.01 };
 export function compute(values: GramValues): GramResult {
   const craft = craftOf(values);
   const { parts: dry, motors } = craftParts(craft);
-  const battery = placedBattery(
-    { pack: packOf(values), lie: 'lengthwise', side: 'above', forward: 0, gap: 0.003 },
-    craft,
-  );
+  const battery = placedBattery({ ...values, pack: packOf(values) }, craft);
   const parts = [...dry, battery];
   const cost = (reach: number) => costOfGrams({ parts, motors, ...ANY, mass: values.added, reach });
   const whole = massProperties(parts);

@@ -1,5 +1,5 @@
 import type { ChoiceInput, QuantityInput } from '~/island/declaration.ts';
-import { batteryInputs, craftInputs } from '../craft-inputs.ts';
+import { batteryInputs, craftInputs, placeInputs } from '../craft-inputs.ts';
 
 export const inputs = {
   added: {
@@ -26,4 +26,5 @@ export const inputs = {
   },
   ...craftInputs,
   ...batteryInputs,
+  ...placeInputs,
 } as const satisfies Record<string, QuantityInput | ChoiceInput>;

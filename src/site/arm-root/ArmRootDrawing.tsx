@@ -3,10 +3,10 @@ import { useRef } from 'preact/hooks';
 import { ARM, PULL } from './values.ts';
 
 /** Drawing units are pixels of the view box; the plan view is to scale, the bend is not. */
-const SCALE = 4300;
+const SCALE = 5400;
 const VIEW = { width: 640, height: 330 };
 const AXIS_Y = 165;
-const OUTER_X = 165;
+const OUTER_X = 205;
 const TIP_X = OUTER_X + ARM.length * SCALE;
 /** Sideways movement drawn per newton of pull: far more than the tube bends. */
 const PIXELS_PER_NEWTON = 1.7;
