@@ -21,6 +21,7 @@ export function ChoiceField({ id, name, input, state, framed }: Props) {
       </label>
       <select
         id={id}
+        data-frame={input.frameField}
         autocomplete="off"
         aria-invalid={problem ? 'true' : undefined}
         aria-describedby={[problem && `${id}-problem`, `${id}-about`].filter(Boolean).join(' ')}

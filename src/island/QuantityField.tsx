@@ -44,6 +44,7 @@ export function QuantityField({ id, name, input, state, units, show, framed }: P
       <span class="entry">
         <input
           id={id}
+          data-frame={input.frameField}
           type="text"
           autocomplete="off"
           spellcheck={false}

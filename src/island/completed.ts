@@ -3,18 +3,22 @@ import type { ValueSet } from './values.ts';
 
 /**
  * A calculator as its page's script has it, completed with the words that stand on the page since the server rendered it:
- * help, meanings, captions. The script comes without those (see `src/open-from-disk/standing-words.ts`).
+ * help, places in the frame, meanings, captions. The script comes without those (see `src/open-from-disk/standing-words.ts`).
  */
 export function completed(calculator: AnyCalculator): AnyCalculator {
-  const at = (id: string, declared: string) =>
-    declared || (document.getElementById(`${calculator.id}-${id}`)?.textContent ?? '');
+  const element = (id: string) => document.getElementById(`${calculator.id}-${id}`);
+  const at = (id: string, declared: string) => declared || (element(id)?.textContent ?? '');
   const captioned = <T extends { id: string; caption: string }>(figure: T): T => ({
     ...figure,
     caption: at(`${figure.id}-caption`, figure.caption),
   });
   const inputs = Object.entries(calculator.inputs as Record<string, Input>).map(([key, input]) => [
     key,
-    { ...input, help: at(`${key}-about`, input.help) },
+    {
+      ...input,
+      help: at(`${key}-about`, input.help),
+      frameField: input.frameField || element(key)?.dataset['frame'],
+    },
   ]);
   return {
     ...calculator,

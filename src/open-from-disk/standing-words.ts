@@ -37,17 +37,18 @@ export async function declarations(
 }
 
 /** Shorter ones save nothing, and may be a name elsewhere. */
-const SHORT = 16;
+const SHORT = 10;
 
 /**
- * Sentences that stand on a page with these calculators from the start, whatever the values: help, meanings, captions. The
- * island completes its declarations from there. Help of a field that may be hidden at first is none of them.
+ * What stands on a page with these calculators from the start, whatever the values: help and place in the frame of fields,
+ * meanings, captions. The island completes its declarations from there. Those of a field that may be hidden stay.
  */
 export function standingWords(calculators: readonly AnyCalculator[]): ReadonlySet<string> {
   const inputs = calculators.flatMap((calculator) => Object.values(calculator.inputs as Record<string, Input>));
-  const late = new Set(inputs.filter((input) => input.shownWhen).map((input) => input.help));
+  const ofInputs = (some: readonly Input[]) => some.flatMap(({ help, frameField = '' }) => [help, frameField]);
+  const late = new Set(ofInputs(inputs.filter((input) => input.shownWhen)));
   const words = [
-    ...inputs.map((input) => input.help),
+    ...ofInputs(inputs),
     ...calculators.flatMap(({ figureCaption, outputs, plots, maps = [], tables = [] }) => [
       figureCaption,
       ...outputs.map((output) => output.meaning),

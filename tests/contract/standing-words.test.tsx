@@ -26,6 +26,8 @@ describe('a page’s script, without the words that stand on the page', () => {
     vi.stubGlobal('document', {
       getElementById(id: string) {
         asked.push(id);
+        const [field] = new RegExp(`<(input|select) id="${id}"[^>]*>`).exec(page) ?? [];
+        if (field) return { dataset: { frame: / data-frame="([^"]*)"/.exec(field)?.[1] } };
         const textContent = textIn(page, id);
         return textContent === undefined ? null : { textContent };
       },
