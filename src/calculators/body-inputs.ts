@@ -69,7 +69,7 @@ export const plateEndInputs = {
     group: 'Ends',
     parameters: ['thickness'],
     frameField: 'body.mainPlate.thickness',
-    help: 'Thickness where the standoffs stand. 2 to 3 mm is usual.',
+    help: 'The main plate, where the standoffs stand. 2 to 3 mm is usual.',
   },
   topPlate: {
     label: 'Top plate',

@@ -37,7 +37,7 @@ function keptAtHole({ plane, holeDiameter, tongueWidth, bottomPlate }: TongueVal
   return notchedStrengthRatio({ holeDiameter, characteristicLength: CHARACTERISTIC_LENGTHS.point, holeFactor });
 }
 
-/** The bottom plate's webs; what it carries at the edge of the body goes on inwards. */
+/** The main plate's webs; what it carries at the edge of the body goes on inwards. */
 function websOf(values: TongueValues, rootMoment: number, bottom: TonguePlate, share: number) {
   const { plane, force, armLength, tongueLength, cutoutAt, plateWidth, bottomPlate, cutoutWidth } = values;
   const moment = force * (armLength + tongueLength + cutoutAt);

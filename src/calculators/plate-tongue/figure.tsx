@@ -117,7 +117,7 @@ function SideView({ values, result, show }: Props) {
   return (
     <Drawing
       title="The plates from the side"
-      description={`Bottom plate ${show(bottomPlate, 'length')}${two ? `, second plate ${show(topPlate, 'length')}, ${show(gap, 'length')} between them` : ', no second plate'}.`}
+      description={`Main plate ${show(bottomPlate, 'length')}${two ? `, cross plate ${show(topPlate, 'length')}, ${show(gap, 'length')} between them` : ', no cross plate'}.`}
       bounds={{ left: -back, right: end, bottom: 0, top }}
       height={190}
       margin={{ left: 60, right: 66, top: 52, bottom: 46 }}

@@ -59,11 +59,11 @@ export const inputs = {
     help: 'Across the arm, between the edges or the slots on both sides.',
   }),
   bottomPlate: length('Tongue', [3, 1, 8, 0.1], {
-    label: 'Bottom plate',
+    label: 'Main plate',
     symbol: 't_b',
     frameField: 'body.mainPlate.thickness',
     parameters: ['thickness'],
-    help: 'Thickness of the plate under the arm. 2 to 3 mm is usual.',
+    help: 'Thickness of the plate that has the standoffs on it. 2 to 3 mm is usual. Drawn under the arm; over it is alike.',
   }),
   holeDiameter: length('Tongue', [0, 0, 20, 0.1], {
     label: 'Hole in the tongue',
@@ -89,7 +89,7 @@ export const inputs = {
   plateShear: { ...plateMaterial.plateShear, group: 'Tongue', shownWhen: ownPlates },
   plateStrength: { ...plateMaterial.plateStrength, group: 'Tongue', shownWhen: ownPlates },
   link: {
-    label: 'Second plate, above the arm',
+    label: 'Cross plate, on the other side of the arm',
     choices: {
       none: 'none',
       sliding: 'there, free to slide',
@@ -99,14 +99,14 @@ export const inputs = {
     default: 'sliding',
     group: 'Second plate',
     frameField: 'body.tongueLink',
-    help: 'A clamped tube lies between the last two of these in the first instant, and slides once it is loose.',
+    help: 'A tightly clamped arm holds the plates parallel; once a screw is loose they slide. No frame has them joined.',
   },
   topPlate: length('Second plate', [2, 1, 8, 0.1], {
     label: 'Thickness of it',
     symbol: 't_t',
     frameField: 'body.crossPlate.thickness',
     shownWhen: second,
-    help: 'Of the cross plate over the arm, usually 2 mm.',
+    help: 'Of the cross plate, usually 2 mm.',
   }),
   gap: length('Second plate', [14, 0, 40, 0.5], {
     label: 'Between the plates',

@@ -20,7 +20,7 @@ export const tables: readonly Table<TongueValues, TongueAnswer>[] = [
       { label: 'Plates' },
       { label: 'Movement at the outer screw', quantity: 'length', digits: 2 },
       { label: 'Movement at the motor', quantity: 'length', digits: 2 },
-      { label: 'Stress in the bottom plate', quantity: 'stress' },
+      { label: 'Stress in the main plate', quantity: 'stress' },
       { label: 'Pull and push', quantity: 'force' },
       { label: 'Strength used', quantity: 'percent', digits: 2 },
       { label: 'Weakest place' },
@@ -77,9 +77,9 @@ export const plots: readonly Plot<TongueValues, TongueAnswer>[] = [
   },
   {
     id: 'thickness',
-    title: 'Strength used against thickness of the bottom plate',
+    title: 'Strength used against thickness of the main plate',
     caption: 'Up and down it falls with the square of the thickness, sideways only in step with it.',
-    x: { label: 'Bottom plate', quantity: 'length' },
+    x: { label: 'Main plate', quantity: 'length' },
     y: { label: 'Strength used', quantity: 'percent' },
     data: (values, _, compute) =>
       sweep(values, compute, { input: 'bottomPlate', from: 0.0015, to: 0.006, count: 21 }, [

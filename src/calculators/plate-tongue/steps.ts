@@ -40,7 +40,7 @@ export const steps: readonly Step<TongueValues, TongueAnswer>[] = [
   },
   {
     id: 'share',
-    says: 'Share of it that the bottom plate bends with: by rigidity, less what pull and push take over.',
+    says: 'Share of it that the main plate bends with: by rigidity, less what pull and push take over.',
     formula: 'M_b = \\alpha M',
     numbers: 'M_b = \\slot{share}\\cdot\\slot{M} = \\slot{result}',
     slots: (_, r) => ({
