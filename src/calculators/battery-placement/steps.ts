@@ -50,14 +50,17 @@ const hover = (id: string, says: string, sign: '+' | '-', of: (r: PlacementResul
 export const steps: readonly PlacementStep[] = [
   {
     id: 'centre',
-    says: 'The pack pulls the centre of mass along by its share of the mass',
-    formula: 'c_x = \\frac{m_b}{m}\\,x_b',
-    numbers: 'c_x = \\frac{\\slot{pack}}{\\slot{all}}\\cdot\\slot{place} = \\slot{centre}',
-    slots: (v, r) => ({
+    says: 'Pack and frame pull the centre of mass to their sides, each by its share of the mass',
+    formula: 'c_x = \\frac{m_b\\,x_b + m_f\\,x_f}{m}',
+    numbers:
+      'c_x = \\frac{\\slot{pack}\\cdot\\slot{place}+\\slot{frameMass}\\cdot(\\slot{framePlace})}{\\slot{all}} = \\slot{centre}',
+    slots: (v, { frame, chosen }) => ({
       pack: kg(v.batteryMass),
-      all: kg(r.chosen.properties.mass),
       place: mm(v.forward),
-      centre: mm(r.chosen.forwardOffset),
+      frameMass: kg(frame.mass),
+      framePlace: mm(frame.centre.x),
+      all: kg(chosen.properties.mass),
+      centre: mm(chosen.forwardOffset),
     }),
   },
   {
@@ -78,8 +81,8 @@ export const steps: readonly PlacementStep[] = [
   },
   {
     id: 'pitch-inertia',
-    says: 'About the pitch axis the step forward counts as well',
-    formula: 'I_{yy} = I_f + I_b + \\frac{m_f m_b}{m}\\,(x_b^2+z^2)',
+    says: 'About the pitch axis the step forward from the frame’s own centre counts as well',
+    formula: 'I_{yy} = I_f + I_b + \\frac{m_f m_b}{m}\\,\\left((x_b-x_f)^2+z^2\\right)',
     numbers:
       'I_{yy} = \\slot{frame} + \\slot{pack} + \\frac{\\slot{frameMass}\\cdot\\slot{packMass}}{\\slot{all}}\\cdot\\left((\\slot{place})^2+(\\slot{height})^2\\right) = \\slot{sum}',
     slots: (v, { frame, pack, chosen }) => ({
@@ -88,7 +91,7 @@ export const steps: readonly PlacementStep[] = [
       frameMass: kg(frame.mass),
       packMass: kg(v.batteryMass),
       all: kg(chosen.properties.mass),
-      place: mm(v.forward),
+      place: mm(v.forward - frame.centre.x),
       height: mm(pack.centre.z - frame.centre.z),
       sum: inertia(chosen.properties.inertia.yy),
     }),
