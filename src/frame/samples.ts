@@ -8,4 +8,8 @@ export const SAMPLES: readonly FrameRecord[] = [dunnockD, dunnockC, dunnockFlat]
 
 export const FIRST_SAMPLE = SAMPLES[0] as FrameRecord;
 
+/** Whether two records say the same. */
+export const isSame = (a: FrameRecord | undefined, b: FrameRecord | undefined): boolean =>
+  JSON.stringify(a) === JSON.stringify(b);
+
 export const titleOf = ({ name, revision }: FrameRecord): string => `${name} ${revision}`.trim();

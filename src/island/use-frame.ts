@@ -1,6 +1,7 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator, Input } from './declaration.ts';
 import { loadFrame, type FrameFill } from './frame-fill.ts';
+import { isFrames } from './FrameLine.tsx';
 import { splitLink } from './link.ts';
 import type { CalculatorState } from './state.ts';
 import { isQuantity, type ValueSet } from './values.ts';
@@ -34,9 +35,21 @@ function viewOf(calculator: AnyCalculator, fill: FrameFill): FrameView | undefin
   return Object.keys(values).length > 0 ? { title, values, outside, fill } : undefined;
 }
 
-/** Fills a calculator from the reader's frame when the page opens, unless its link brings values of its own. */
+/** New values of fields that hold what the frame said before: they follow it. */
+function followed(values: ValueSet, before: ValueSet, now: ValueSet): ValueSet {
+  return Object.fromEntries(
+    Object.entries(now).filter(([key, value]) => isFrames(values[key], before[key]) && !isFrames(values[key], value)),
+  );
+}
+
+/**
+ * Fills a calculator from the reader's frame when the page opens, unless its link brings values of its own. Fields that
+ * hold the frame's value follow it, whether it is changed here, on the same page or in another tab.
+ */
 export function useFrame(calculator: AnyCalculator, state: CalculatorState): FrameView | undefined {
   const [view, setView] = useState<FrameView>();
+  const latest = useRef(state);
+  latest.current = state;
   useEffect(() => {
     let stop: (() => void) | undefined;
     let gone = false;
@@ -48,7 +61,13 @@ export function useFrame(calculator: AnyCalculator, state: CalculatorState): Fra
         return next;
       };
       const first = read();
-      stop = fill.subscribe(() => void read());
+      let before = first;
+      stop = fill.subscribe(() => {
+        const now = read();
+        const follow = before && now ? followed(latest.current.values, before.values, now.values) : {};
+        if (Object.keys(follow).length > 0) latest.current.setAll(follow);
+        before = now;
+      });
       const link = splitLink(location.hash);
       const linked = link?.id === calculator.id && link.parts.some((part) => !part.startsWith('frame='));
       if (first && !linked) state.load({ ...state.start, ...first.values });

@@ -5,6 +5,8 @@ import { DIST, expect, guides, test } from './site.ts';
 
 const SCRIPT = 40_000;
 const FIRST_VISIT = 200_000;
+/** Pages that work with a whole frame, and what a guide fetches where the reader has one. */
+const FRAME_SCRIPT = 80_000;
 
 const sizes = (html: string, page: string, pattern: RegExp) =>
   [...html.matchAll(pattern)].map(
@@ -38,5 +40,21 @@ for (const page of guides) {
     expect(scripts + inline).toBeLessThanOrEqual(SCRIPT);
     expect(total).toBeLessThanOrEqual(FIRST_VISIT);
     expect(fonts.length).toBeGreaterThan(0);
+  });
+}
+
+for (const page of ['frame.html', 'revisions.html', 'card.html']) {
+  test(`${page}: script, and what guides fetch for a frame, within their budget`, () => {
+    const html = readFileSync(join(DIST, page), 'utf8');
+    const scripts = sum(sizes(html, page, /<script[^>]*\ssrc="([^"]+)"/g));
+    const fill = sum(sizes(html, page, /data-frame-fill="([^"]+)"/g));
+    const styles = sum(sizes(html, page, /<link[^>]*rel="stylesheet"[^>]*href="([^"]+)"/g));
+    console.info(
+      `${page}: script ${scripts} B, styles ${styles} B, page ${gzipSync(html).length} B; guides fetch ${fill} B for a frame`,
+    );
+    expect(scripts).toBeGreaterThan(0);
+    expect(scripts).toBeLessThanOrEqual(FRAME_SCRIPT);
+    expect(fill).toBeGreaterThan(0);
+    expect(fill).toBeLessThanOrEqual(FRAME_SCRIPT);
   });
 }

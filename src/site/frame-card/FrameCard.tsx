@@ -132,13 +132,15 @@ export function FrameCard() {
       ) : (
         <>
           <div class="two">
-            <figure class="figure">
-              <PlanView outline={worked.outline} show={show} />
-            </figure>
             <div>
+              <figure class="figure">
+                <PlanView outline={worked.outline} show={show} />
+              </figure>
               <figure class="figure">
                 <SideView outline={worked.outline} show={show} />
               </figure>
+            </div>
+            <div>
               <section aria-labelledby="card-mass">
                 <h2 id="card-mass">
                   <a href={address('balance/battery-placement', 'battery-placement')}>

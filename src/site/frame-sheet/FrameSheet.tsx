@@ -14,7 +14,7 @@ import { arrivingFrame } from '~/frame/arrival.ts';
 import { browserStore, useShelf } from '~/frame/browser-store.ts';
 import { carryFrame } from '~/frame/carry.ts';
 import { explainRecord, type Explained } from '~/frame/explain.ts';
-import { FIRST_SAMPLE, titleOf } from '~/frame/samples.ts';
+import { FIRST_SAMPLE, isSame, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival, withCurrent } from '~/frame/shelf.ts';
 import { Bar } from '~/frame/ui/Bar.tsx';
 import { Fit } from '~/frame/ui/Fit.tsx';
@@ -118,6 +118,8 @@ export function FrameSheet() {
         if (!reading) return;
         if (!reading.ok) return setNotices(['The frame in the link was not taken.', ...reading.problems]);
         const before = store.state().shelf;
+        // The sample, on its way through the guides, comes back to where it is shown anyway.
+        if (!currentFrame(before) && isSame(reading.record, FIRST_SAMPLE)) return forgetArrival();
         store.change((shelf) => withArrival(shelf, reading.record));
         const came = store.state().shelf !== before;
         setNotices([...(came ? [`${titleOf(reading.record)} came with the link.`] : []), ...reading.notices]);

@@ -6,26 +6,18 @@ import {
   frameOutline,
   type ChangedLists,
   type FrameEvaluation,
-  type FrameRecord,
 } from '@frameworthy/shared/frame';
 import type { FrameOutline } from '@frameworthy/shared/outline';
 import { useMemo, useState } from 'preact/hooks';
 import { Overlay } from '~/drawings/index.ts';
-import { useShelf } from '~/frame/browser-store.ts';
 import { explainRecord } from '~/frame/explain.ts';
-import { SAMPLES, titleOf } from '~/frame/samples.ts';
 import { releaseNotes, valueText } from '~/frame/summary.ts';
 import { CopyText } from '~/frame/ui/CopyText.tsx';
 import { CASE_WORDS, MODE_WORDS } from '~/frame/words.ts';
 import type { Show } from '~/island/declaration.ts';
 import { showIn } from '~/island/show.ts';
 import { useUnits } from '~/island/unit-choice.ts';
-
-interface Known {
-  key: string;
-  title: string;
-  record: FrameRecord;
-}
+import { useKnown, type Known } from './known.ts';
 
 interface Worked extends Known {
   evaluation: FrameEvaluation;
@@ -42,18 +34,6 @@ function work(known: Known, show: Show): Attempt {
   } catch (error) {
     return { key: known.key, title: known.title, problem: explainRecord(error, show).text };
   }
-}
-
-/** Kept frames first, then the samples. */
-function useKnown(): Known[] {
-  const state = useShelf();
-  return useMemo(
-    () => [
-      ...(state?.shelf.frames ?? []).map(({ id, record }) => ({ key: id, title: titleOf(record), record })),
-      ...SAMPLES.map((record, i) => ({ key: `sample${i}`, title: `${titleOf(record)} (sample)`, record })),
-    ],
-    [state],
-  );
 }
 
 const NONE = '';

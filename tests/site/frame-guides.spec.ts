@@ -1,0 +1,213 @@
+import { mkdtemp } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Page } from '@playwright/test';
+import puppeteer from 'puppeteer-core';
+import { firefox } from './browsers.ts';
+import { copied, field, mass, notices, openSheet, press, refuseStorage } from './sheet.ts';
+import { expect, test } from './site.ts';
+
+const GUIDE = 'arms/arm-joints.html';
+const ROOT = 'two-screw-root';
+
+const root = (tab: Page) => tab.locator(`[data-calculator="${ROOT}"]`);
+const spacing = (tab: Page) => root(tab).locator(`#${ROOT}-screwSpacing`);
+const frameLine = (tab: Page) => root(tab).locator('.frame-line');
+const marked = (tab: Page) => root(tab).locator('.field', { has: tab.locator('.framed') });
+
+/** A kept frame whose screws stand 27.5 mm apart, which no sample and no calculator has. */
+async function keep(tab: Page, address: string): Promise<void> {
+  await openSheet(tab, address);
+  await field(tab, 'Arm screws, spacing').fill('27.5');
+  await expect(tab.locator('#frame-choice')).toHaveText('Dunnock D');
+}
+
+test('revisions: two kept frames side by side, what changed, what it did, and the same in the release notes', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  await press(tab, 'Next revision');
+  await field(tab, 'What changed in it').fill('Longer sleeves after the first season.');
+  await field(tab, 'Sleeve, length').fill('60');
+  await tab.locator('#sheet-battery > summary').click();
+  await field(tab, 'Battery lies').selectOption('lengthwise');
+  const heavier = await mass(tab);
+  await tab.getByRole('link', { name: 'Revisions' }).click();
+  await expect(tab.locator('#first-frame option:checked')).toHaveText('Dunnock D');
+  await expect(tab.locator('#second-frame option:checked')).toHaveText('Dunnock E');
+  const changed = tab.getByRole('group', { name: 'What changed' }).locator('tbody tr');
+  await expect(changed).toHaveText([/^Battery lies\s*crosswise\s*lengthwise$/, /^Sleeve, length\s*48\smm\s*60\smm$/]);
+  await expect(tab.getByRole('row', { name: /^All-up mass/ })).toContainText(heavier);
+  const words = await tab.getByRole('textbox', { name: 'Release notes' }).inputValue();
+  for (const part of [
+    'Dunnock E, compared with Dunnock D',
+    'Longer sleeves after the first season.',
+    /Battery lies: crosswise → lengthwise/,
+    /Sleeve, length: 48\smm → 60\smm/,
+    new RegExp(`All-up mass ${heavier.replace(/\s/, '\\s')} \\(\\+`),
+    /Estimates/,
+  ])
+    expect(words).toMatch(part);
+  // A third one beside them, and a comparison of a frame with itself.
+  await tab.locator('#third-frame').selectOption('Dunnock Flat A (sample)');
+  await expect(tab.getByRole('columnheader', { name: 'Dunnock Flat A (sample)' })).toHaveCount(2);
+  await tab.locator('#third-frame').selectOption('none');
+  await tab.locator('#second-frame').selectOption('Dunnock D');
+  await expect(tab.locator('#changed + p')).toContainText('Nothing differs');
+  expect(await tab.locator('.desk').innerText()).not.toMatch(/NaN|undefined|Infinity/);
+});
+
+for (const place of ['http', 'disk'] as const) {
+  test(`${place}: a guide takes the kept frame's values, marks them, writes one back, and undo takes it out again`, async ({
+    page: tab,
+    places,
+  }) => {
+    await keep(tab, `${places[place]}frame.html`);
+    await tab.goto(places[place] + GUIDE);
+    await expect(spacing(tab)).toHaveValue('27.5');
+    await expect(frameLine(tab)).toContainText('Dunnock D fills');
+    const before = await marked(tab).count();
+    expect(before).toBeGreaterThan(4);
+    await expect(marked(tab).filter({ hasText: /spacing/i })).toHaveCount(1);
+    await spacing(tab).fill('31');
+    await expect(marked(tab)).toHaveCount(before - 1);
+    await expect(frameLine(tab)).toContainText(/31\smm \(frame: 27\.5\smm\)/);
+    await root(tab)
+      .getByRole('button', { name: /^Write .*spacing.* to Dunnock D$/i })
+      .click();
+    await expect(frameLine(tab)).toContainText('Written to Dunnock D');
+    await expect(marked(tab)).toHaveCount(before);
+    await openSheet(tab, `${places[place]}frame.html`);
+    await expect(field(tab, 'Arm screws, spacing')).toHaveValue('31');
+    await press(tab, 'Undo');
+    await expect(field(tab, 'Arm screws, spacing')).toHaveValue('27.5');
+  });
+}
+
+test('fields that hold the frame’s values follow it: through a write, its undo, and a change in another tab', async ({
+  page: tab,
+  places,
+  context,
+}) => {
+  await keep(tab, `${places.http}frame.html`);
+  await tab.goto(places.http + GUIDE);
+  await expect(spacing(tab)).toHaveValue('27.5');
+  await spacing(tab).fill('31');
+  await root(tab)
+    .getByRole('button', { name: /^Write/ })
+    .click();
+  await root(tab).getByRole('button', { name: 'Undo in the frame' }).click();
+  await expect(spacing(tab)).toHaveValue('27.5');
+  // The trial is one step back, and the frame can be taken over it again.
+  await root(tab).getByRole('button', { name: 'Undo', exact: true }).click();
+  await expect(frameLine(tab)).toContainText(/31\smm \(frame: 27\.5\smm\)/);
+  await root(tab)
+    .getByRole('button', { name: /^Take Dunnock D/ })
+    .click();
+  await expect(spacing(tab)).toHaveValue('27.5');
+  const sheet = await context.newPage();
+  await openSheet(sheet, `${places.http}frame.html`);
+  await field(sheet, 'Arm screws, spacing').fill('29');
+  await expect(spacing(tab)).toHaveValue('29');
+});
+
+test('a link with its own values is not overridden by the frame; without a frame nothing is marked or fetched', async ({
+  page: tab,
+  places,
+}) => {
+  await tab.goto(places.http + GUIDE);
+  await expect(root(tab).getByRole('button', { name: 'Copy link' })).toBeVisible();
+  await expect(frameLine(tab)).toHaveCount(0);
+  expect(await tab.evaluate(() => 'frameworthyFill' in window)).toBe(false);
+  await keep(tab, `${places.http}frame.html`);
+  await tab.goto(`${places.http}${GUIDE}#${ROOT}?screwSpacing=33mm`);
+  await expect(frameLine(tab)).toContainText(/33\smm \(frame: 27\.5\smm\)/);
+  await expect(spacing(tab)).toHaveValue('33');
+});
+
+test('a card from a stranger fills the guides it leads to, without being kept', async ({
+  page: tab,
+  places,
+  browser,
+}) => {
+  await keep(tab, `${places.http}frame.html`);
+  const card = await copied(tab, 'Copy link to its card');
+  const buyer = await browser.newContext();
+  const read = await buyer.newPage();
+  await read.goto(card);
+  await expect(read.locator('h1')).toHaveText('Dunnock D');
+  await expect(read.locator('.reason')).toHaveCount(0);
+  await read.goto(`${places.http}${GUIDE}?frame=${card.split('frame=')[1]}`);
+  await expect(spacing(read)).toHaveValue('27.5');
+  await read.goto(card);
+  const link = read
+    .getByRole('row', { name: /^Blow at a motor, up or down/ })
+    .getByRole('link')
+    .last();
+  await link.click();
+  await expect(read.locator('.frame-line').first()).toContainText('Dunnock D fills');
+  expect(await read.evaluate(() => localStorage.getItem('frameworthy.frames'))).toBeNull();
+  await buyer.close();
+});
+
+test('from disk, with storage refused: links between the pages take the frame along, and back to the sheet', async ({
+  page: tab,
+  places,
+}) => {
+  await tab.addInitScript(refuseStorage);
+  await keep(tab, `${places.disk}frame.html`);
+  await expect(notices(tab)).toContainText(/does not let the page keep/);
+  await tab.getByRole('link', { name: 'Explained: Arm screws, spacing' }).click();
+  await expect(spacing(tab)).toHaveValue('27.5');
+  // On through another guide, and back.
+  await tab.getByRole('link', { name: /^Next: / }).click();
+  await expect(tab.locator('h1')).not.toHaveText('');
+  await tab.getByRole('navigation', { name: 'Site' }).getByRole('link', { name: 'Frame sheet' }).click();
+  await expect(field(tab, 'Arm screws, spacing')).toHaveValue('27.5');
+  await tab.getByRole('navigation', { name: 'Site' }).getByRole('link', { name: 'Revisions' }).click();
+  await expect(tab.locator('#second-frame option:checked')).toHaveText('Dunnock D (from the link)');
+});
+
+const executablePath = firefox();
+if (executablePath) {
+  test('Firefox, from a folder: the sheet is edited, a guide takes its value, and links keep it', async ({
+    places,
+  }) => {
+    test.setTimeout(120_000);
+    const browser = await puppeteer.launch({
+      browser: 'firefox',
+      executablePath,
+      headless: true,
+      userDataDir: await mkdtemp(join(tmpdir(), 'firefox-')),
+    });
+    const tab = await browser.newPage();
+    await tab.setViewport({ width: 1280, height: 800 });
+    const complaints: string[] = [];
+    tab.on('console', (message) => {
+      if (['error', 'warn'].includes(message.type())) complaints.push(message.text());
+    });
+    tab.on('pageerror', (error) => complaints.push(String(error)));
+    const value = (selector: string) => tab.$eval(selector, (input) => (input as HTMLInputElement).value);
+    await tab.goto(`${places.disk}frame.html`);
+    await tab.waitForSelector('html.scripted #f-arm-root-screwSpacing');
+    await tab.focus('#f-arm-root-screwSpacing');
+    for (let i = 0; i < 3; i++) await tab.keyboard.press('ArrowUp');
+    await tab.waitForFunction(() => document.querySelector('#frame-choice')?.textContent === 'Dunnock D');
+    expect(await value('#f-arm-root-screwSpacing')).toBe('25.5');
+    await Promise.all([tab.waitForNavigation(), tab.click('a[aria-label="Explained: Arm screws, spacing"]')]);
+    await tab.waitForSelector(`[data-calculator="${ROOT}"] .frame-line`);
+    expect(await tab.$eval(`[data-calculator="${ROOT}"] .frame-line`, (line) => line.textContent)).toContain(
+      'Dunnock D',
+    );
+    const shown = await tab.$$eval(`[data-calculator="${ROOT}"] .fields input[type=text]`, (all) =>
+      all.map((input) => (input as HTMLInputElement).value),
+    );
+    expect(shown).toContain('25.5');
+    await Promise.all([tab.waitForNavigation(), tab.click('nav[aria-label="Site"] a[href*="frame.html"]')]);
+    await tab.waitForFunction(() => document.querySelector('#frame-choice')?.textContent === 'Dunnock D');
+    expect(await value('#f-arm-root-screwSpacing')).toBe('25.5');
+    expect(complaints).toEqual([]);
+    await browser.close();
+  });
+}
