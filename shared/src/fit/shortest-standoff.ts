@@ -1,5 +1,5 @@
 import { requireBetween } from '../require.ts';
-import { CATALOGUE_LENGTHS, shortestThatClears } from '../standoff/index.ts';
+import { CATALOGUE_LENGTHS } from '../standoff/index.ts';
 import { place, type FitBody } from './body.ts';
 import { airOver, placedInHit, type HeightCase, type StandoffInHit } from './standoff-in-hit.ts';
 import type { Arrangement } from './types.ts';
@@ -29,8 +29,7 @@ export interface ShortestStandoff {
 }
 
 const LONGEST = CATALOGUE_LENGTHS.at(-1)!;
-const sold = (needed: number) =>
-  needed > LONGEST + 1e-9 ? undefined : shortestThatClears({ height: needed, clearance: 0, movement: 0 }).length;
+const sold = (needed: number) => CATALOGUE_LENGTHS.find((length) => length >= needed - 1e-9);
 
 /**
  * Shortest standoff over an arrangement: by the height of its parts, and by the dip of the top plate in a nose-first hit,
