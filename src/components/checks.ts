@@ -1,3 +1,4 @@
+import { formatNumber } from '@frameworthy/shared/quantity';
 import type { EvidenceKind, PublishedCase } from '../../tests/published/row.ts';
 
 /** Strongest evidence first. */
@@ -12,14 +13,11 @@ export const KINDS: readonly { kind: EvidenceKind; means: string }[] = [
   { kind: 'own derivation or solver', means: 'A limit, an equilibrium or an independent solution of the same model.' },
 ];
 
-const number = new Intl.NumberFormat('en-GB', { maximumSignificantDigits: 6, useGrouping: false });
-
 /** Short text of a number of any size. */
-export function digits(value: number): string {
-  if (value === 0) return '0';
-  const size = Math.abs(value);
-  return size < 1e-3 || size >= 1e7 ? value.toExponential(4).replace('-', '−') : number.format(value).replace('-', '−');
-}
+export const digits = (value: number): string => formatNumber(value, 6);
+
+/** Less than this, relative, is rounding in the machine. */
+const ROUNDING = 1e-12;
 
 export function toleranceText({ tolerance, unit }: PublishedCase): string {
   return 'relative' in tolerance
@@ -29,5 +27,6 @@ export function toleranceText({ tolerance, unit }: PublishedCase): string {
 
 export function difference(row: PublishedCase, ours: number): string {
   if (row.expected === 0) return digits(ours - row.expected);
-  return `${digits(Number((((ours - row.expected) / row.expected) * 100).toPrecision(2)))} %`;
+  const relative = (ours - row.expected) / row.expected;
+  return `${digits(Math.abs(relative) < ROUNDING ? 0 : Number((relative * 100).toPrecision(2)))} %`;
 }
