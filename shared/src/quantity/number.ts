@@ -1,28 +1,20 @@
 /** A number read from text, or why it is none. */
 export type ParsedNumber = { ok: true; value: number; rest: string } | { ok: false; problem: string };
 
-const FRACTIONS: Readonly<Record<string, string>> = {
-  '½': '1/2',
-  '¼': '1/4',
-  '¾': '3/4',
-  '⅛': '1/8',
-  '⅜': '3/8',
-  '⅝': '5/8',
-  '⅞': '7/8',
-};
-const RAISED = '⁰¹²³⁴⁵⁶⁷⁸⁹';
+/** Plain digits for raised ones and for those of a fraction, as Unicode pairs them. */
+const digitsOf = (mark: string) => mark.normalize('NFKC');
 
 /** One spelling for what can be written in several ways: signs, narrow spaces, fractions, powers of ten, the decimal mark. */
 function plain(text: string): string {
   return text
     .replace(/[−–—]/g, '-')
-    .replace(/[½¼¾⅛⅜⅝⅞]/g, (mark) => ` ${FRACTIONS[mark] ?? ''}`)
+    .replace(/[½¼¾⅛⅜⅝⅞]/g, (mark) => ` ${digitsOf(mark)}`)
     .replace(/⁄/g, '/')
     .replace(/(\d)[\u2009\u202f\u00a0](?=\d{3}(?!\d))/g, '$1')
-    .replace(/\s*[×x*]\s*10\s*\^?\s*([-⁻+]?)([\d⁰¹²³⁴⁵⁶⁷⁸⁹]+)/, (_, sign: string, digits: string) => {
-      const exponent = digits.replace(/[⁰¹²³⁴⁵⁶⁷⁸⁹]/g, (digit) => String(RAISED.indexOf(digit)));
-      return `e${sign && sign !== '+' ? '-' : ''}${exponent}`;
-    })
+    .replace(
+      /\s*[×x*]\s*10\s*\^?\s*([-⁻+]?)([\d⁰¹²³⁴-⁹]+)/,
+      (_, sign: string, digits: string) => `e${sign && sign !== '+' ? '-' : ''}${digitsOf(digits)}`,
+    )
     .trim();
 }
 
