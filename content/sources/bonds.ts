@@ -46,12 +46,6 @@ export const bonds = {
     year: 2021,
     published: 'Materials 14, 1977; title given by its subject',
   },
-  'racing-2016-suspension': {
-    type: 'report',
-    title: 'Student-racing study of bonded carbon suspension tubes: six gaps compared',
-    year: 2016,
-    published: 'Abstract read',
-  },
   'insert-test-plan': {
     type: 'note',
     title: 'University test plan for bonded tube inserts: sizes, gap and rated lap shear',

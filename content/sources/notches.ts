@@ -29,9 +29,4 @@ export const notches = {
     year: 2025,
     published: 'Materials 18, 3452',
   },
-  'astm-d5766': {
-    type: 'standard',
-    title: 'Standard test method for open-hole tensile strength of polymer matrix composite laminates, ASTM D5766',
-    published: 'ASTM International; dimensions as quoted elsewhere',
-  },
 } as const satisfies Record<string, Source>;
