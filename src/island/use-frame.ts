@@ -2,7 +2,6 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { AnyCalculator, Input } from './declaration.ts';
 import { loadFrame, type FrameFill } from './frame-fill.ts';
 import { isFrames } from './FrameLine.tsx';
-import { splitLink } from './link.ts';
 import type { CalculatorState } from './state.ts';
 import { isQuantity, type ValueSet } from './values.ts';
 
@@ -68,8 +67,8 @@ export function useFrame(calculator: AnyCalculator, state: CalculatorState): Fra
         if (Object.keys(follow).length > 0) latest.current.setAll(follow);
         before = now;
       });
-      const link = splitLink(location.hash);
-      const linked = link?.id === calculator.id && link.parts.some((part) => !part.startsWith('frame='));
+      const [id, brought = ''] = location.hash.slice(1).split('?');
+      const linked = id === calculator.id && brought.split('&').some((part) => part && !part.startsWith('frame='));
       if (first && !linked) state.load({ ...state.start, ...first.values });
     });
     return () => {

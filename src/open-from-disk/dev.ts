@@ -2,6 +2,7 @@
 import { hydrateAll } from '../island/hydrate.ts';
 import type { AnyCalculator } from '../island/declaration.ts';
 import '../island/full-size.ts';
+import '../island/link-reader.ts';
 import '../site/start.ts';
 
 const calculators = import.meta.glob<{ default: AnyCalculator }>('../calculators/*/index.ts');

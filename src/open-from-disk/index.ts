@@ -10,6 +10,7 @@ import { relativeAddress, relativeCss, relativeHtml } from './relative.ts';
 const LATER: Readonly<Record<string, string>> = {
   'frame-fill': './src/frame/fill.ts',
   'full-size': './src/island/full-size.ts',
+  'link-reader': './src/island/link-reader.ts',
 };
 
 /**

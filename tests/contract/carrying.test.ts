@@ -6,7 +6,8 @@ import { describe, expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
 import type { AnyCalculator, Input, Onward } from '../../src/island/declaration.ts';
 import { GoOn } from '../../src/island/GoOn.tsx';
-import { carryingLink, readLink, splitLink } from '../../src/island/link.ts';
+import { carryingLink } from '../../src/island/link.ts';
+import { readLink, splitLink } from '../../src/island/read-link.ts';
 import { startValues, type ValueSet } from '../../src/island/values.ts';
 
 /** The defaults, and the defaults with each choice in turn. */

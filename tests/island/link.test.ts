@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { AnyCalculator, QuantityInput } from '~/island/declaration.ts';
-import { readLink, splitLink, writeLink } from '~/island/link.ts';
+import { writeLink } from '~/island/link.ts';
+import { readLink, splitLink } from '~/island/read-link.ts';
 import { isQuantity, inputsOf, startValues } from '~/island/values.ts';
 import { example } from './example.tsx';
 
