@@ -94,11 +94,18 @@ test('a sleeve too thick for its tube says so at its field; the last outcome sta
   await expect(tab.locator('.stale-note')).toContainText(/sleeve/i);
   await expect(tab.locator('.desk')).toHaveClass(/stale/);
   expect(await outcome(tab)).toEqual(good);
-  // The section was shut and is opened by the fault; mending it must not shut it round the reader.
   await sleeve.fill('1');
   await expect(tab.locator('.desk')).not.toHaveClass(/stale/);
-  await expect(sleeve).toBeVisible();
-  await expect(sleeve).toBeFocused();
+  // A fault in a section that is shut opens it; mending it must not shut it round the reader.
+  await tab.locator('#sheet-arm > summary').click();
+  const arm = field(tab, 'Arm, outer screw to motor axis');
+  await expect(arm).toBeHidden();
+  await field(tab, 'Propeller, diameter').fill('60');
+  await expect(arm).toHaveAttribute('aria-invalid', 'true');
+  await expect(arm).toBeVisible();
+  await arm.fill('40');
+  await expect(tab.locator('.desk')).not.toHaveClass(/stale/);
+  await expect(arm).toBeFocused();
 });
 
 test('revisions, samples and removal: each stands in the list, the one before stays as it was, undo brings it back', async ({
@@ -131,6 +138,7 @@ test('a step from the table of gains keeps its promise and is taken back', async
   const drop = tab.locator('.case', { hasText: 'Flat drop on the arm ends' }).locator('.verdict').first();
   const speed = async () => Number(/about ([\d.]+)/.exec(await drop.innerText())?.[1]);
   const before = { mass: await mass(tab), speed: await speed() };
+  await tab.getByLabel('Hit to get better at').selectOption('Flat drop on the arm ends');
   const row = tab.locator('.gains tbody tr', { hasText: /cross plate/i }).first();
   const [, , , gained] = await row.locator('th, td').allInnerTexts();
   await row.getByRole('button').click();
