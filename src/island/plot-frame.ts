@@ -1,5 +1,5 @@
-import { nice, ticks } from 'd3-array';
 import type { PlotData } from './declaration.ts';
+import { nice, ticks } from './ticks.ts';
 
 /** Paper units of a plot, about one CSS pixel each on a phone. */
 export interface Frame {
