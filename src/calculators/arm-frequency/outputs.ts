@@ -15,7 +15,7 @@ export function standing(frequency: number, { hover, full }: Pick<FrequencyResul
   if (over < 1) return { level: 'marginal', text: 'below once per turn in hover: passed on every take-off' };
   const top = frequency / full.oncePerRev;
   if (top > 1 + NEAR) return { level: 'good', text: 'above once per turn at full throttle' };
-  if (top > 1 - NEAR) return { level: 'bad', text: 'close to once per turn at full throttle' };
+  if (top > 1 - NEAR) return { level: 'marginal', text: 'close to once per turn at full throttle' };
   return { level: 'marginal', text: 'met by once per turn between hover and full throttle' };
 }
 
