@@ -3,10 +3,12 @@ import type { ValueSet } from './values.ts';
 
 /**
  * A calculator as its page's script has it, completed with the words that stand on the page since the server rendered it:
- * help, places in the frame, meanings, captions. The script comes without those (see `src/open-from-disk/standing-words.ts`).
+ * labels, help, places in the frame, meanings, captions. The script comes without those (see `src/open-from-disk/standing-words.ts`).
  */
 export function completed(calculator: AnyCalculator): AnyCalculator {
   const element = (id: string) => document.getElementById(`${calculator.id}-${id}`);
+  /** The label itself; unit, symbol and mark of the frame follow it. */
+  const label = (key: string) => document.querySelector(`[for="${calculator.id}-${key}"]`)?.firstChild;
   const at = (id: string, declared: string) => declared || (element(id)?.textContent ?? '');
   const captioned = <T extends { id: string; caption: string }>(figure: T): T => ({
     ...figure,
@@ -16,6 +18,7 @@ export function completed(calculator: AnyCalculator): AnyCalculator {
     key,
     {
       ...input,
+      label: input.label || (label(key)?.textContent ?? ''),
       help: at(`${key}-about`, input.help),
       frameField: input.frameField || element(key)?.dataset['frame'],
     },

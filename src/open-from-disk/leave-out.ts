@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Plugin } from 'esbuild';
 import ts from 'typescript';
 import { withPureCalls } from './pure-calls.ts';
+import type { StandingWords } from './standing-words.ts';
 
 /**
  * Words that the server has typeset already and no script reads: formulas of the worked steps, assumptions, sources, and
@@ -49,8 +50,8 @@ export function withoutServerWords(
   return cuts.reverse().reduce((held, { from, to, by }) => held.slice(0, from) + by + held.slice(to), text);
 }
 
-/** Esbuild's door to it, for a page on which these sentences stand already: see `standing-words.ts`. */
-export const leaveOutServerWords = (standing: ReadonlySet<string>): Plugin => ({
+/** Esbuild's door to it, for a page on which these words stand already. */
+export const leaveOutServerWords = ({ sentences, labels }: StandingWords): Plugin => ({
   name: 'leave-out-server-words',
   setup({ onLoad }) {
     onLoad({ filter: /src[\\/](calculators|material)[\\/].*\.tsx?$/ }, async ({ path }) => {
@@ -59,7 +60,8 @@ export const leaveOutServerWords = (standing: ReadonlySet<string>): Plugin => ({
       const [loader, kind] = path.endsWith('x')
         ? (['tsx', ts.ScriptKind.TSX] as const)
         : (['ts', ts.ScriptKind.TS] as const);
-      const left = withoutServerWords(await readFile(path, 'utf8'), names, standing, kind);
+      const words = file.endsWith('inputs.ts') ? new Set([...sentences, ...labels]) : sentences;
+      const left = withoutServerWords(await readFile(path, 'utf8'), names, words, kind);
       // What only the server read falls away with its words.
       return { contents: withPureCalls(left, kind), loader };
     });

@@ -36,17 +36,30 @@ export async function declarations(
   }
 }
 
+/** Words that a page's script need not carry. */
+export interface StandingWords {
+  /** Wherever a calculator writes them. */
+  sentences: ReadonlySet<string>;
+  /** Labels of fields: short enough to mean something else in another file, so these count in files of inputs alone. */
+  labels: ReadonlySet<string>;
+}
+
 /** Shorter ones save nothing, and may be a name elsewhere. */
 const SHORT = 10;
 
 /**
- * What stands on a page with these calculators from the start, whatever the values: help and place in the frame of fields,
- * meanings, captions. The island completes its declarations from there. Those of a field that may be hidden stay.
+ * What stands on a page with these calculators from the start, whatever the values: labels, help and places in the frame of
+ * fields, meanings, captions. The island completes its declarations from there. Those of a field that may be hidden stay.
  */
-export function standingWords(calculators: readonly AnyCalculator[]): ReadonlySet<string> {
+export function standingWords(calculators: readonly AnyCalculator[]): StandingWords {
   const inputs = calculators.flatMap((calculator) => Object.values(calculator.inputs as Record<string, Input>));
   const ofInputs = (some: readonly Input[]) => some.flatMap(({ help, frameField = '' }) => [help, frameField]);
-  const late = new Set(ofInputs(inputs.filter((input) => input.shownWhen)));
+  const late = inputs.filter((input) => input.shownWhen);
+  const stays = new Set([
+    ...ofInputs(late),
+    ...late.map(({ label }) => label),
+    ...inputs.flatMap((input) => [input.group, ...('choices' in input ? Object.values(input.choices) : [])]),
+  ]);
   const words = [
     ...ofInputs(inputs),
     ...calculators.flatMap(({ figureCaption, outputs, plots, maps = [], tables = [] }) => [
@@ -55,5 +68,6 @@ export function standingWords(calculators: readonly AnyCalculator[]): ReadonlySe
       ...[...plots, ...maps, ...tables].map(({ caption }) => caption),
     ]),
   ];
-  return new Set(words.filter((text) => text.length >= SHORT && !late.has(text)));
+  const standing = (all: readonly string[]) => new Set(all.filter((text) => text.length >= SHORT && !stays.has(text)));
+  return { sentences: standing(words), labels: standing(inputs.map(({ label }) => label)) };
 }

@@ -12,10 +12,12 @@ const calculators = Object.values(modules).map((module) => module.default);
 
 const NAMED: Readonly<Record<string, string>> = { amp: '&', lt: '<', gt: '>', quot: '"' };
 
+const decoded = (html: string) => html.replace(/&(\w+);/g, (_, name: string) => NAMED[name] ?? '?');
+
 /** The text of the element with this id in a page, as a browser gives it. */
 function textIn(page: string, id: string): string | undefined {
   const inside = new RegExp(`<(\\w+)[^>]*\\sid="${id}"[^>]*>([^<]*)</\\1>`).exec(page)?.[2];
-  return inside?.replace(/&(\w+);/g, (_, name: string) => NAMED[name] ?? '?');
+  return inside && decoded(inside);
 }
 
 describe('a page’s script, without the words that stand on the page', () => {
@@ -30,6 +32,11 @@ describe('a page’s script, without the words that stand on the page', () => {
         if (field) return { dataset: { frame: / data-frame="([^"]*)"/.exec(field)?.[1] } };
         const textContent = textIn(page, id);
         return textContent === undefined ? null : { textContent };
+      },
+      querySelector(selector: string) {
+        asked.push(selector);
+        const textContent = new RegExp(`<label ${/for="[^"]*"/.exec(selector)?.[0]}>([^<]*)`).exec(page)?.[1];
+        return textContent === undefined ? null : { firstChild: { textContent: decoded(textContent) } };
       },
     });
     const script = completed(carried!);
