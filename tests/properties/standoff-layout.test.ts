@@ -221,9 +221,23 @@ test('a cutout that leaves no web is refused at its field, with what to do', () 
     return refused.ok ? undefined : explain(tongueCalculator, refused.error, showIn({ system: 'metric' }));
   };
   expect(told({ cutoutWidth: 0.06 })?.field).toBe('cutoutWidth');
-  expect(told({ cutoutOffset: 0.019 })).toMatchObject({ field: 'cutoutOffset' });
+  expect(told({ cutoutOffset: 0.021 })).toMatchObject({ field: 'cutoutOffset' });
   expect(told({ holeDiameter: 0.0255, holeAt: 0.006, tongueWidth: 0.028 })?.field).toBe('holeDiameter');
   expect(told({ holeDiameter: 0.0032, holeAt: 0.03 })?.field).toBe('holeAt');
+});
+
+test('webs past the inner screw carry the whole lever of the blow, webs before it the outer screw alone', () => {
+  const start = startValues(tongueCalculator) as Parameters<typeof tongueCalculator.compute>[0];
+  const at = (cutoutAt: number) => tongueCalculator.compute({ ...start, link: 'none', cutoutAt, cutoutLength: 0.004 });
+  // The bending of one plate of the web's width, by its moment.
+  const moment = ({ web: { outOfPlaneStress } }: ReturnType<typeof at>) =>
+    (outOfPlaneStress * (start.plateWidth - start.cutoutWidth) * start.bottomPlate ** 2) / 6;
+  const { force, armLength, tongueLength } = start;
+  expect(moment(at(0.03))).toBeCloseTo(force * (armLength + tongueLength + 0.03), 9);
+  expect(moment(at(0.005))).toBeCloseTo(at(0.005).outer * (tongueLength + 0.005), 9);
+  const codes = (cutoutAt: number) => at(cutoutAt).warnings.map(({ code }) => code);
+  expect(codes(0.013)).toContain('screw-in-cutout');
+  expect(codes(0.03)).toEqual([]);
 });
 
 test('whatever is put in: finite results or an InputError', () => {

@@ -38,9 +38,17 @@ function keptAtHole({ plane, holeDiameter, tongueWidth, bottomPlate }: TongueVal
 }
 
 /** The main plate's webs; what it carries at the edge of the body goes on inwards. */
-function websOf(values: TongueValues, rootMoment: number, bottom: TonguePlate, share: number) {
-  const { plane, force, armLength, tongueLength, cutoutAt, plateWidth, bottomPlate, cutoutWidth } = values;
-  const moment = force * (armLength + tongueLength + cutoutAt);
+function websOf(
+  values: TongueValues,
+  { outer, inner }: { outer: number; inner: number },
+  rootMoment: number,
+  bottom: TonguePlate,
+  share: number,
+) {
+  const { plane, force, tongueLength, screwSpacing, cutoutAt, plateWidth, bottomPlate, cutoutWidth } = values;
+  // Outside the inner screw the plate carries the outer one's force alone; the arm carries the rest past it.
+  const moment = outer * (tongueLength + cutoutAt) - inner * Math.max(0, tongueLength + cutoutAt - screwSpacing);
+  const pushed = tongueLength + cutoutAt < screwSpacing ? outer : force;
   const material = materialOf(values);
   const plate = {
     plateWidth,
@@ -55,7 +63,7 @@ function websOf(values: TongueValues, rootMoment: number, bottom: TonguePlate, s
   const grown = moment / rootMoment;
   const load = {
     axial: inPlane ? 0 : bottom.axial * grown,
-    shear: inPlane ? share * force : 0,
+    shear: inPlane ? share * pushed : 0,
     moment: inPlane ? share * moment : 0,
     outOfPlane: inPlane ? 0 : Math.abs(bottom.rootMoment) * grown,
   };
@@ -118,7 +126,7 @@ export function solve(values: TongueValues, link: TongueValues['link']) {
   const rigidity = twoPlates(given);
   const share = link === 'none' ? 1 : values.bottomPlate / (values.bottomPlate + values.topPlate);
   const bottom = found.plates[0]!;
-  const sides = websOf(values, found.rootMoment, bottom, share);
+  const sides = websOf(values, { outer, inner }, found.rootMoment, bottom, share);
   const web = sides[0].stress >= sides[1].stress ? sides[0] : sides[1];
   const most = (of: (plate: TonguePlate) => number) => Math.max(...found.plates.map(of));
   const uses: readonly (readonly [Place, number])[] = [
@@ -168,6 +176,16 @@ export function compute(values: TongueValues) {
       code: 'cutout-in-tongue',
       message:
         'The cutout reaches into the tongue: there the webs belong to the tongue and it is softer than worked out here.',
+    });
+  const innerScrew = values.screwSpacing - values.tongueLength;
+  if (
+    innerScrew > 0 &&
+    Math.abs(values.cutoutAt - innerScrew) < values.cutoutLength / 2 &&
+    Math.abs(values.cutoutOffset) < values.cutoutWidth / 2
+  )
+    warnings.push({
+      code: 'screw-in-cutout',
+      message: 'The inner screw of the arm stands in the cutout: move the cutout farther in, or the screw.',
     });
   return { ...found, least, narrowest, warnings };
 }

@@ -120,7 +120,7 @@ export const inputs = {
     symbol: 'W',
     help: 'Across the arm’s line, where the cutout is.',
   }),
-  cutoutWidth: length('Cutout in the body', [20, 0, 150, 0.5], {
+  cutoutWidth: length('Cutout in the body', [16, 0, 150, 0.5], {
     label: 'Width of the cutout',
     symbol: 'c',
     help: 'In the same direction. 0 where the plate is whole.',
@@ -137,7 +137,7 @@ export const inputs = {
     shownWhen: cut,
     help: 'Middle of the cutout to the left of the middle of the plate, seen outwards; negative is to the right.',
   }),
-  cutoutAt: length('Cutout in the body', [18, 0, 200, 1], {
+  cutoutAt: length('Cutout in the body', [28, 0, 200, 1], {
     label: 'Body’s edge to its middle',
     symbol: 'a',
     shownWhen: cut,
