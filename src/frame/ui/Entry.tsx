@@ -1,5 +1,5 @@
 import { formatForField, unitFor, type QuantityKind, type Unit, type UnitChoice } from '@frameworthy/shared/quantity';
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { QuantityInput } from '~/island/declaration.ts';
 import { readEntry, stepped } from '~/island/entry.ts';
 import { markUnread } from './unread.ts';
@@ -35,7 +35,8 @@ export function Entry({ id, label, value, units, onValue, href, help, problem, .
   const read = draft && readEntry(input, draft.text, draft.unit);
   const unread = read && !read.ok ? read.problem : undefined;
   const wrong = unread ?? problem;
-  useEffect(() => (unread === undefined ? undefined : markUnread(id, () => setDraft(undefined))), [id, unread]);
+  // At once: the next key may be the one for undo.
+  useLayoutEffect(() => (unread === undefined ? undefined : markUnread(id, () => setDraft(undefined))), [id, unread]);
   // Where the value was changed from elsewhere since, by undo or in another tab, the text is no longer what it is.
   const overtaken = read?.ok && read.value !== value;
   const type = (text: string) => {
