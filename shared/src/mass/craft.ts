@@ -41,7 +41,17 @@ const BELL = { outerRadius: 0.014, length: 0.02 };
  * propeller
  */
 export function craftParts(craft: Craft): { parts: Placed[]; motors: [Motor, Motor, Motor, Motor] } {
-  const { body, bodyDepth, bodyForward = 0, armMass, armLength, motorMass, wheelbase, armAngle, propellerHeight } = craft;
+  const {
+    body,
+    bodyDepth,
+    bodyForward = 0,
+    armMass,
+    armLength,
+    motorMass,
+    wheelbase,
+    armAngle,
+    propellerHeight,
+  } = craft;
   requireBetween(bodyDepth, -1, 1, { parameter: 'bodyDepth', quantity: 'underside of the body', kind: 'length' });
   requireBetween(bodyForward, -1, 1, {
     parameter: 'bodyForward',
