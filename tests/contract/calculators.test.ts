@@ -127,7 +127,7 @@ describe.each(all)('%s', (id, calculator) => {
             for (const [i, cell] of cells.entries()) {
               const { label, quantity } = table.columns[i]!;
               const fits = typeof cell === 'string' ? !/NaN|undefined/.test(cell) : quantity && Number.isFinite(cell);
-              expect(fits, `${table.id}, ${label}: ${cell} at ${JSON.stringify(values)}`).toBeTruthy();
+              expect(fits, `${table.id}, ${label}: ${cell} at ${JSON.stringify(values)}`).toBe(true);
             }
           }
         }
