@@ -2,6 +2,7 @@ import { frameValue, isWritable, withFrameValue, type FrameRecord } from '@frame
 import { h, render } from 'preact';
 import type { FrameFill } from '~/island/frame-fill.ts';
 import { arrivingFrame } from './arrival.ts';
+import { attend, type FrameAccess } from './attend.ts';
 import { browserStore } from './browser-store.ts';
 import { carryFrame } from './carry.ts';
 import { readValue } from './read.ts';
@@ -10,7 +11,7 @@ import { Filled } from './ui/Filled.tsx';
 import { currentFrame, withArrival, withCurrent } from './shelf.ts';
 
 /** The script that a guide fetches where the reader has a frame: answers its calculators' questions about it. */
-async function createFill(): Promise<FrameFill | undefined> {
+async function createFill(): Promise<FrameFill> {
   const store = browserStore();
   const reading = await arrivingFrame(location);
   /** A frame that came with the address: shown, and kept only once the reader changes it. */
@@ -19,7 +20,7 @@ async function createFill(): Promise<FrameFill | undefined> {
   const memory = new Map<string, number | string | undefined>();
   let remembered: FrameRecord | undefined;
   carryFrame(current, () => guest !== undefined || location.protocol === 'file:');
-  return {
+  const frame: FrameAccess = {
     title: () => {
       const record = current();
       return record && titleOf(record);
@@ -59,8 +60,11 @@ async function createFill(): Promise<FrameFill | undefined> {
       return [];
     },
     undo: () => store.undo(),
-    tell: (place, props) => render(h(Filled, props), place),
     subscribe: (listener) => store.subscribe(listener),
+  };
+  return {
+    attend: (...asked) => attend(frame, ...asked),
+    tell: (place, props) => render(h(Filled, { ...props, frame }), place),
   };
 }
 

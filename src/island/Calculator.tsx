@@ -41,7 +41,8 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
   const notices = useLink(calculator, state, others);
   const frame = useFrame(calculator, state);
   const framed =
-    frame && new Set(Object.keys(frame.values).filter((key) => isFrames(state.values[key], frame.values[key])));
+    frame &&
+    new Set(Object.keys(frame.view.values).filter((key) => isFrames(state.values[key], frame.view.values[key])));
   const { good, stale, values } = state;
   const maps = calculator.maps ?? [];
   useEffect(() => {
@@ -72,7 +73,7 @@ export default function Calculator({ calculator, overrides, others, onShown }: C
             <p key={notice}>{notice}</p>
           ))}
         </div>
-        {frame && <FrameLine {...{ calculator, state, show }} view={frame} />}
+        {frame && <FrameLine {...{ calculator, state, show }} {...frame} />}
       </div>
       <Fields id={calculator.id} title={calculator.title} state={state} units={units} show={show} framed={framed} />
       {good && <Glance calculator={calculator} {...good} show={showPadded} />}

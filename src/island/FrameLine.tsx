@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { AnyCalculator, Show } from './declaration.ts';
 import type { CalculatorState } from './state.ts';
-import type { FrameView } from './use-frame.ts';
+import type { FrameFill, FrameView } from './frame-fill.ts';
 
 export interface FrameLineProps {
   calculator: AnyCalculator;
@@ -19,10 +19,10 @@ export const isFrames = (own: number | string | undefined, frames: number | stri
     : own === frames;
 
 /** The place of what is said about the reader's frame. The words come with the script that knows frames. */
-export function FrameLine(props: FrameLineProps) {
+export function FrameLine({ fill, ...props }: FrameLineProps & { fill: FrameFill }) {
   const place = useRef<HTMLDivElement>(null);
   useEffect(() => {
-    if (place.current) props.view.fill.tell(place.current, props);
+    if (place.current) fill.tell(place.current, props);
   });
   return <div class="frame-line" ref={place} />;
 }

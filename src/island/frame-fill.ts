@@ -1,23 +1,31 @@
+import type { AnyCalculator } from './declaration.ts';
 import type { FrameLineProps } from './FrameLine.tsx';
 import { later } from './later.ts';
+import type { CalculatorState } from './state.ts';
+import type { ValueSet } from './values.ts';
+
+/** What the current frame says of a calculator's fields. */
+export interface FrameView {
+  title: string;
+  /** By input, what the frame has and this calculator can take. */
+  values: ValueSet;
+  /** Labels of fields whose value in the frame lies outside what this calculator takes. */
+  outside: readonly string[];
+}
 
 /**
  * The reader's own frame, as far as calculators need it. The script that knows frames is large, so it is fetched only
  * where this browser keeps a frame, or the address carries one: see `src/frame/fill.ts`.
  */
 export interface FrameFill {
-  /** Of the current frame: `Dunnock D`; nothing where there is none any more. */
-  title: () => string | undefined;
-  /** Value at a frame field, SI or key of a choice; nothing where the frame has none. */
-  value: (path: string) => number | string | undefined;
-  writable: (path: string) => boolean;
-  /** Writes values back. What it says is wrong; nothing where all went well. */
-  write: (changes: readonly (readonly [path: string, value: number | string])[]) => readonly string[];
-  undo: () => void;
+  /** Fills the calculator, and goes on doing so; shows what the frame says at first and after each change. Returns how to stop. */
+  attend: (
+    calculator: AnyCalculator,
+    state: () => CalculatorState,
+    show: (view: FrameView | undefined) => void,
+  ) => () => void;
   /** Says in the element which fields the frame fills and where they differ from it, with the way back into it. */
   tell: (place: Element, props: FrameLineProps) => void;
-  /** Called after each change of the frame. Returns how to stop. */
-  subscribe: (listener: () => void) => () => void;
 }
 
 declare global {

@@ -2,21 +2,22 @@ import { useState } from 'preact/hooks';
 import type { Input } from '~/island/declaration.ts';
 import { isFrames, type FrameLineProps } from '~/island/FrameLine.tsx';
 import { isQuantity } from '~/island/values.ts';
+import type { FrameAccess } from '../attend.ts';
 
 /** Which fields the reader's frame fills, where they differ from it, and the way back into it. */
-export function Filled({ calculator, view, state, show }: FrameLineProps) {
+export function Filled({ frame, calculator, view, state, show }: FrameLineProps & { frame: FrameAccess }) {
   const [said, setSaid] = useState<readonly string[]>([]);
   const [written, setWritten] = useState(false);
   const inputs = calculator.inputs as Record<string, Input>;
   const keys = Object.keys(view.values);
   const differ = keys.filter((key) => !isFrames(state.values[key], view.values[key]));
-  const changes = differ.filter((key) => view.fill.writable(inputs[key]!.frameField!));
+  const changes = differ.filter((key) => frame.writable(inputs[key]!.frameField!));
   const text = (key: string, value: number | string) => {
     const input = inputs[key]!;
     return isQuantity(input) ? show(value as number, input.quantity, 4) : (input.choices[value as string] ?? '');
   };
   const write = () => {
-    const problems = view.fill.write(changes.map((key) => [inputs[key]!.frameField!, state.values[key]!] as const));
+    const problems = frame.write(changes.map((key) => [inputs[key]!.frameField!, state.values[key]!] as const));
     setWritten(problems.length === 0);
     setSaid(
       problems.length === 0 ? [`Written to ${view.title}.`] : ['Not written, the frame is as it was.', ...problems],
@@ -57,7 +58,7 @@ export function Filled({ calculator, view, state, show }: FrameLineProps) {
           <button
             type="button"
             onClick={() => {
-              view.fill.undo();
+              frame.undo();
               setWritten(false);
               setSaid(['The frame is as it was before.']);
             }}

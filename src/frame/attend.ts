@@ -1,0 +1,74 @@
+import type { AnyCalculator, Input } from '~/island/declaration.ts';
+import type { FrameView } from '~/island/frame-fill.ts';
+import { isFrames } from '~/island/FrameLine.tsx';
+import type { CalculatorState } from '~/island/state.ts';
+import { isQuantity, type ValueSet } from '~/island/values.ts';
+
+/** The current frame, as far as a calculator's fields go. */
+export interface FrameAccess {
+  /** `Dunnock D`; nothing where there is none any more. */
+  title: () => string | undefined;
+  /** Value at a frame field, SI or key of a choice; nothing where the frame has none. */
+  value: (path: string) => number | string | undefined;
+  writable: (path: string) => boolean;
+  /** Writes values back. What it says is wrong; nothing where all went well. */
+  write: (changes: readonly (readonly [path: string, value: number | string])[]) => readonly string[];
+  undo: () => void;
+  /** Called after each change of the frame. Returns how to stop. */
+  subscribe: (listener: () => void) => () => void;
+}
+
+const fits = (input: Input, value: number | string): boolean =>
+  isQuantity(input)
+    ? typeof value === 'number' && value >= input.min - 1e-12 && value <= input.max + 1e-12
+    : Object.hasOwn(input.choices, value);
+
+function viewOf(calculator: AnyCalculator, frame: FrameAccess): FrameView | undefined {
+  const title = frame.title();
+  if (title === undefined) return undefined;
+  const values: Record<string, number | string> = {};
+  const outside: string[] = [];
+  for (const [key, input] of Object.entries(calculator.inputs as Record<string, Input>)) {
+    const value = input.frameField === undefined ? undefined : frame.value(input.frameField);
+    if (value === undefined) continue;
+    if (fits(input, value)) values[key] = value;
+    else outside.push(input.label);
+  }
+  return Object.keys(values).length > 0 ? { title, values, outside } : undefined;
+}
+
+/** New values of fields that hold what the frame said before: they follow it. */
+function followed(values: ValueSet, before: ValueSet, now: ValueSet): ValueSet {
+  return Object.fromEntries(
+    Object.entries(now).filter(([key, value]) => isFrames(values[key], before[key]) && !isFrames(values[key], value)),
+  );
+}
+
+/**
+ * Fills a calculator from the frame when the page opens, unless its link brings values of its own. Fields that hold the
+ * frame's value follow it, whether it is changed here, on the same page or in another tab. Returns how to stop.
+ */
+export function attend(
+  frame: FrameAccess,
+  calculator: AnyCalculator,
+  state: () => CalculatorState,
+  show: (view: FrameView | undefined) => void,
+): () => void {
+  const read = () => {
+    const next = viewOf(calculator, frame);
+    show(next);
+    return next;
+  };
+  const first = read();
+  let before = first;
+  const stop = frame.subscribe(() => {
+    const now = read();
+    const follow = before && now ? followed(state().values, before.values, now.values) : {};
+    if (Object.keys(follow).length > 0) state().setAll(follow);
+    before = now;
+  });
+  const [id, brought = ''] = location.hash.slice(1).split('?');
+  const linked = id === calculator.id && brought.split('&').some((part) => part && !part.startsWith('frame='));
+  if (first && !linked) state().load({ ...state().start, ...first.values });
+  return stop;
+}
