@@ -10,7 +10,7 @@ import type { StandingWords } from './standing-words.ts';
  * The declarations keep them, the pages' scripts do not carry them.
  */
 const LEFT_OUT: readonly { file: RegExp; names: ReadonlySet<string> }[] = [
-  { file: /src\/calculators\/[^/]+\/steps[^/]*\.ts$/, names: new Set(['says', 'formula', 'numbers']) },
+  { file: /src\/calculators\/(?:[^/]+\/steps[^/]*|[^/]+-steps?)\.ts$/, names: new Set(['says', 'formula', 'numbers']) },
   { file: /src\/calculators\/[^/]+\/index\.ts$/, names: new Set(['assumptions', 'sources', 'formulas']) },
   { file: /shared\/src\/material\/[^/]+\.ts$/, names: new Set() },
 ];

@@ -1,17 +1,15 @@
 import { CANTILEVER_TIP_SHARE } from '@frameworthy/shared/vibration';
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { FrequencyResult } from './compute.ts';
 import type { FrequencyValues } from './inputs.ts';
 
-const of =
-  (quantity: Slot['quantity']) =>
-  (value: number): Slot => ({ value, quantity });
 const [frequency, mass, length, stiffness, speed] = [
-  of('frequency'),
-  of('mass'),
-  of('length'),
-  of('stiffness'),
-  of('rotationalSpeed'),
+  slotOf('frequency'),
+  slotOf('mass'),
+  slotOf('length'),
+  slotOf('stiffness'),
+  slotOf('rotationalSpeed'),
 ];
 
 export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
@@ -21,8 +19,8 @@ export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
     formula: 'k = \\frac{3EI}{L^3}',
     numbers: 'k = \\frac{3\\cdot\\slot{e}\\cdot\\slot{i}}{(\\slot{l})^3} = \\slot{k}',
     slots: ({ armLength }, { arm, modes, flexuralRigidity }) => ({
-      e: of('modulus')(arm.youngsModulus),
-      i: of('secondMomentOfArea')(modes.section.vertical.secondMomentOfArea),
+      e: slotOf('modulus')(arm.youngsModulus),
+      i: slotOf('secondMomentOfArea')(modes.section.vertical.secondMomentOfArea),
       l: length(armLength),
       k: stiffness((3 * flexuralRigidity) / armLength ** 3),
     }),
@@ -84,8 +82,8 @@ export const steps: readonly Step<FrequencyValues, FrequencyResult>[] = [
     formula: 'f_B = B f_1',
     numbers: 'f_B = \\slot{b}\\cdot\\slot{fh} = \\slot{bh},\\quad \\slot{b2}\\cdot\\slot{ff} = \\slot{bf}',
     slots: ({ blades }, { hover, full }) => ({
-      b: of('count')(blades),
-      b2: of('count')(blades),
+      b: slotOf('count')(blades),
+      b2: slotOf('count')(blades),
       fh: frequency(hover.oncePerRev),
       bh: frequency(hover.bladePass),
       ff: frequency(full.oncePerRev),

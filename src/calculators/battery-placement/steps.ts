@@ -1,14 +1,15 @@
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
 import { STANDARD_GRAVITY } from '@frameworthy/shared/quantity';
+import { slotOf } from '../slot-of.ts';
 import type { PlacementResult, PlacementValues } from './compute.ts';
 
 type PlacementStep = Step<PlacementValues, PlacementResult>;
 
-const inertia = (value: number): Slot => ({ value, quantity: 'momentOfInertia' });
-const mm = (value: number): Slot => ({ value, quantity: 'length' });
-const kg = (value: number): Slot => ({ value, quantity: 'mass' });
-const newton = (value: number): Slot => ({ value, quantity: 'force' });
-const turning = (value: number): Slot => ({ value, quantity: 'angularAcceleration', digits: 4 });
+const inertia = slotOf('momentOfInertia');
+const mm = slotOf('length');
+const kg = slotOf('mass');
+const newton = slotOf('force');
+const turning = slotOf('angularAcceleration', 4);
 
 const acceleration = (
   id: string,

@@ -1,14 +1,15 @@
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { DoublerValues } from './inputs.ts';
 import type { DoublerResult } from './result.ts';
 
-const length = (value: number): Slot => ({ value, quantity: 'length' });
-const stress = (value: number): Slot => ({ value, quantity: 'stress' });
-const modulus = (value: number): Slot => ({ value, quantity: 'modulus' });
-const ratio = (value: number): Slot => ({ value, quantity: 'ratio' });
-const force = (value: number): Slot => ({ value, quantity: 'force' });
-const mass = (value: number): Slot => ({ value, quantity: 'mass' });
-const second = (value: number): Slot => ({ value, quantity: 'secondMomentOfArea' });
+const length = slotOf('length');
+const stress = slotOf('stress');
+const modulus = slotOf('modulus');
+const ratio = slotOf('ratio');
+const force = slotOf('force');
+const mass = slotOf('mass');
+const second = slotOf('secondMomentOfArea');
 
 export const steps: readonly Step<DoublerValues, DoublerResult>[] = [
   {

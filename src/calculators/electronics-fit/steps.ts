@@ -1,11 +1,12 @@
 import { patternScrew, nutAcrossCorners, tiltedBox, USUAL_BOARD_HOLES } from '@frameworthy/shared/fit';
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import { LENS_SHARE } from './arrange.ts';
 import type { FitResult } from './compute.ts';
 import type { FitValues } from './inputs.ts';
 
-const length = (value: number): Slot => ({ value, quantity: 'length' });
-const angle = (value: number): Slot => ({ value, quantity: 'angle' });
+const length = slotOf('length');
+const angle = slotOf('angle');
 
 const lensOf = ({ cameraSide, lensReach }: FitValues) => ({ reach: lensReach, diameter: LENS_SHARE * cameraSide });
 const camera = (values: FitValues) =>

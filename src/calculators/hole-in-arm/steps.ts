@@ -1,10 +1,11 @@
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { HoleResult } from './compute.ts';
 import type { HoleValues } from './inputs.ts';
 
-const length = (value: number): Slot => ({ value, quantity: 'length' });
-const percent = (value: number): Slot => ({ value, quantity: 'percent', digits: 2 });
-const ratio = (value: number): Slot => ({ value, quantity: 'ratio' });
+const length = slotOf('length');
+const percent = slotOf('percent', 2);
+const ratio = slotOf('ratio');
 
 export const steps: readonly Step<HoleValues, HoleResult>[] = [
   {

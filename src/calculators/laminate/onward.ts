@@ -1,12 +1,13 @@
 import type { Onward, QuantityInput, Slot } from '~/island/declaration.ts';
 import { shapeInputs } from '../arm-inputs.ts';
+import { slotOf } from '../slot-of.ts';
 import type { LaminateResult } from './compute.ts';
 import type { LaminateValues } from './inputs.ts';
 
 type Carry = Onward<LaminateValues, LaminateResult>;
 
-const modulus = (value: number): Slot => ({ value, quantity: 'modulus' });
-const stress = (value: number): Slot => ({ value, quantity: 'stress', digits: 3 });
+const modulus = slotOf('modulus');
+const stress = slotOf('stress', 3);
 const density = ({ massPerArea, stiffness }: LaminateResult): Slot => ({
   value: massPerArea / stiffness.thickness,
   quantity: 'density',

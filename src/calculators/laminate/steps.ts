@@ -1,19 +1,17 @@
 import { flatCompliance, laminateCompliance } from '@frameworthy/shared/laminate';
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import { edgesOf, type LaminateResult } from './compute.ts';
 import type { LaminateValues } from './inputs.ts';
 
-const of =
-  (quantity: Slot['quantity']) =>
-  (value: number): Slot => ({ value, quantity });
 const [length, modulus, stress, perWidth, moment, ratio, countOf] = [
-  of('length'),
-  of('modulus'),
-  of('stress'),
-  of('forcePerLength'),
-  of('moment'),
-  of('ratio'),
-  of('count'),
+  slotOf('length'),
+  slotOf('modulus'),
+  slotOf('stress'),
+  slotOf('forcePerLength'),
+  slotOf('moment'),
+  slotOf('ratio'),
+  slotOf('count'),
 ];
 
 export const steps: readonly Step<LaminateValues, LaminateResult>[] = [

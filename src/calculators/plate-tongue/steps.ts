@@ -1,15 +1,12 @@
-import type { QuantityKind } from '@frameworthy/shared/quantity';
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { TongueAnswer } from './compute.ts';
 import type { TongueValues } from './inputs.ts';
 
-const of =
-  (quantity: QuantityKind) =>
-  (value: number): Slot => ({ value, quantity });
-const length = of('length');
-const force = of('force');
-const moment = of('moment');
-const stress = of('stress');
+const length = slotOf('length');
+const force = slotOf('force');
+const moment = slotOf('moment');
+const stress = slotOf('stress');
 
 export const steps: readonly Step<TongueValues, TongueAnswer>[] = [
   {
@@ -44,7 +41,7 @@ export const steps: readonly Step<TongueValues, TongueAnswer>[] = [
     formula: 'M_b = \\alpha M',
     numbers: 'M_b = \\slot{share}\\cdot\\slot{M} = \\slot{result}',
     slots: (_, r) => ({
-      share: of('ratio')(r.bottom.rootMoment / r.rootMoment),
+      share: slotOf('ratio')(r.bottom.rootMoment / r.rootMoment),
       M: moment(r.rootMoment),
       result: moment(r.bottom.rootMoment),
     }),

@@ -1,10 +1,11 @@
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { BondValues } from './inputs.ts';
 import type { BondResult } from './result.ts';
 
-const length = (value: number): Slot => ({ value, quantity: 'length' });
-const stress = (value: number): Slot => ({ value, quantity: 'stress' });
-const ratio = (value: number): Slot => ({ value, quantity: 'ratio' });
+const length = slotOf('length');
+const stress = slotOf('stress');
+const ratio = slotOf('ratio');
 
 /** Softer over stiffer part: the ratio of the shears at the two ends of a long bond. */
 const stiffnesses = ({ atStart, atEnd, jointNumber }: BondResult): number => {

@@ -1,18 +1,17 @@
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
+import { peakForce, springsInSeries, wallStress } from '../standoff-steps.ts';
 import type { SwayResult } from './compute.ts';
 import type { SwayValues } from './inputs.ts';
 
-const of =
-  (quantity: Slot['quantity'], digits?: number) =>
-  (value: number): Slot => ({ value, quantity, ...(digits ? { digits } : {}) });
-const length = of('length');
-const ratio = of('ratio');
-const force = of('force');
-const stiffness = of('stiffness');
-const stress = of('stress');
-const moment = of('moment');
-const mass = of('mass');
-const speed = of('speed');
+const length = slotOf('length');
+const ratio = slotOf('ratio');
+const force = slotOf('force');
+const stiffness = slotOf('stiffness');
+const stress = slotOf('stress');
+const moment = slotOf('moment');
+const mass = slotOf('mass');
+const speed = slotOf('speed');
 
 export const steps: readonly Step<SwayValues, SwayResult>[] = [
   {
@@ -38,34 +37,19 @@ export const steps: readonly Step<SwayValues, SwayResult>[] = [
     numbers: 'k_1 = \\slot{c}\\cdot\\frac{\\slot{E}\\cdot\\slot{I}}{(\\slot{L})^3} = \\slot{result}',
     slots: (v, r) => ({
       c: ratio(r.endFactor),
-      E: of('modulus')(r.youngsModulus),
-      I: of('secondMomentOfArea')(r.section.vertical.secondMomentOfArea),
+      E: slotOf('modulus')(r.youngsModulus),
+      I: slotOf('secondMomentOfArea')(r.section.vertical.secondMomentOfArea),
       L: length(v.length),
       result: stiffness(r.postStiffness),
     }),
   },
   {
-    id: 'series',
+    ...springsInSeries,
     says: 'All standoffs together at the point of the hit, rocking and turning included (six equations), then the contact in series.',
-    formula: 'k = \\frac{1}{\\frac{1}{k_c}+\\frac{1}{k_s}}',
-    numbers: 'k = \\frac{1}{\\frac{1}{\\slot{kc}}+\\frac{1}{\\slot{ks}}} = \\slot{result}',
-    slots: (v, r) => ({
-      kc: stiffness(v.contactStiffness),
-      ks: stiffness(r.frameStiffness),
-      result: stiffness(r.stiffness),
-    }),
   },
   {
-    id: 'force',
+    ...peakForce((v) => v.speed),
     says: 'Peak force: energy of the moving mass against the energy in the springs.',
-    formula: 'F = v\\sqrt{k\\,m_{\\mathrm{eff}}}',
-    numbers: 'F = \\slot{v}\\cdot\\sqrt{\\slot{k}\\cdot\\slot{m}} = \\slot{result}',
-    slots: (v, r) => ({
-      v: speed(v.speed),
-      k: stiffness(r.stiffness),
-      m: mass(r.effectiveMass),
-      result: force(r.peakForce),
-    }),
   },
   {
     id: 'moment',
@@ -80,19 +64,12 @@ export const steps: readonly Step<SwayValues, SwayResult>[] = [
     }),
   },
   {
-    id: 'stress',
+    ...wallStress((r) => ({
+      axial: r.worstForces.axial,
+      moment: r.worstMoment,
+      stress: r.limit('standoff')!.applied,
+    })),
     says: 'Stress at its outer fibre.',
-    formula: '\\sigma = \\frac{|N|}{A} + \\frac{M D}{2 I}',
-    numbers:
-      '\\sigma = \\frac{\\slot{N}}{\\slot{A}} + \\frac{\\slot{M}\\cdot\\slot{D}}{2\\cdot\\slot{I}} = \\slot{result}',
-    slots: (v, r) => ({
-      N: force(Math.abs(r.worstForces.axial)),
-      A: of('area')(r.section.area),
-      M: moment(r.worstMoment),
-      D: length(v.outerDiameter),
-      I: of('secondMomentOfArea')(r.section.vertical.secondMomentOfArea),
-      result: stress(r.limit('standoff')!.applied),
-    }),
   },
   {
     id: 'folding',
@@ -101,8 +78,8 @@ export const steps: readonly Step<SwayValues, SwayResult>[] = [
     numbers:
       'F_p = \\slot{n}\\cdot\\slot{j}\\cdot\\frac{\\slot{yield}\\cdot\\left((\\slot{D})^3-(\\slot{d})^3\\right)}{6\\cdot\\slot{L}} = \\slot{result}',
     slots: (v, r) => ({
-      n: of('count')(r.columns.length),
-      j: of('count')(v.ends === 'pinned-heads' ? 1 : 2),
+      n: slotOf('count')(r.columns.length),
+      j: slotOf('count')(v.ends === 'pinned-heads' ? 1 : 2),
       yield: stress(r.yieldStrength),
       D: length(v.outerDiameter),
       d: length(v.bore),

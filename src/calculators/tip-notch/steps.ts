@@ -1,10 +1,11 @@
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { NotchResult } from './compute.ts';
 import type { NotchValues } from './inputs.ts';
 
-const length = (value: number): Slot => ({ value, quantity: 'length' });
-const inertia = (value: number): Slot => ({ value, quantity: 'secondMomentOfArea' });
-const moment = (value: number): Slot => ({ value, quantity: 'moment' });
+const length = slotOf('length');
+const inertia = slotOf('secondMomentOfArea');
+const moment = slotOf('moment');
 
 export const steps: readonly Step<NotchValues, NotchResult>[] = [
   {

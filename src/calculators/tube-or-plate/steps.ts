@@ -1,20 +1,18 @@
 import { roundTubeSection } from '@frameworthy/shared/section';
 import { stripSection } from '@frameworthy/shared/arm';
-import type { Slot, Step } from '~/island/declaration.ts';
+import type { Step } from '~/island/declaration.ts';
+import { slotOf } from '../slot-of.ts';
 import type { ArmResult } from './compute.ts';
 import type { ArmValues } from './inputs.ts';
 import { tubeMaterial } from './materials.ts';
 
-const of =
-  (quantity: Slot['quantity']) =>
-  (value: number): Slot => ({ value, quantity });
 const [length, force, moment, modulus, inertia, angle] = [
-  of('length'),
-  of('force'),
-  of('moment'),
-  of('modulus'),
-  of('secondMomentOfArea'),
-  of('angle'),
+  slotOf('length'),
+  slotOf('force'),
+  slotOf('moment'),
+  slotOf('modulus'),
+  slotOf('secondMomentOfArea'),
+  slotOf('angle'),
 ];
 const tubeInertia = ({ outerDiameter, wall }: ArmValues): number =>
   roundTubeSection({ outerDiameter, wall }).vertical.secondMomentOfArea;
@@ -86,7 +84,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
     numbers:
       'F_{\\mathrm{tube}} = \\frac{\\slot{s}\\cdot I_{\\mathrm{net}}}{c\\cdot\\slot{l}} = \\slot{f},\\quad F_{\\mathrm{strip}} = \\slot{g}',
     slots: (values, { tube, strip }) => ({
-      s: of('stress')(tubeMaterial(values).strength),
+      s: slotOf('stress')(tubeMaterial(values).strength),
       l: length(values.armLength),
       f: force(tube.root.vertical),
       g: force(strip.root.vertical),
@@ -99,8 +97,8 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
       'm_{\\mathrm{tube}} = \\rho A L_{\\mathrm{all}} + m_{\\mathrm{mount}},\\quad m_{\\mathrm{strip}} = \\rho h A_{\\mathrm{plan}}',
     numbers: 'm_{\\mathrm{tube}} = \\slot{t},\\quad m_{\\mathrm{strip}} = \\slot{s}',
     slots: (_, { tube, strip }) => ({
-      t: of('mass')(tube.mass),
-      s: of('mass')(strip.mass),
+      t: slotOf('mass')(tube.mass),
+      s: slotOf('mass')(strip.mass),
     }),
   },
   {
@@ -109,7 +107,7 @@ export const steps: readonly Step<ArmValues, ArmResult>[] = [
     formula: 'D_3 = \\Bigl(1+\\frac{2}{\\sqrt3}\\Bigr)d',
     numbers: 'n = \\slot{n},\\quad d = \\slot{d}:\\quad D_n = \\slot{r}',
     slots: (values, { wireRoom }) => ({
-      n: of('count')(values.wireCount),
+      n: slotOf('count')(values.wireCount),
       d: length(values.wireDiameter),
       r: length(wireRoom),
     }),
