@@ -1,31 +1,17 @@
 import type { Output } from '~/island/declaration.ts';
-import { verdictOfGap, verdictOfPreload, verdictOfSpeed } from '../limit-words.ts';
+import { closing, firstSpeed, foldingForce, movement, preload, standoffMass, wallStress } from '../standoff-outputs.ts';
 import type { LayoutResult } from './compute.ts';
 import type { LayoutValues } from './inputs.ts';
 
 type LayoutOutput = Output<LayoutValues, LayoutResult>;
 export const outputs: readonly LayoutOutput[] = [
   {
-    key: 'firstSpeed',
-    label: 'First thing to give, at',
-    symbol: 'v_1',
-    quantity: 'speed',
-    digits: 2,
-    headline: true,
+    ...firstSpeed((r) => r.speed),
     meaning: 'Speed of a hit like this at which the first limit is reached. For ranking layouts.',
-    value: (r) => r.first.speed,
-    verdict: (r) => verdictOfSpeed(r.first.speed, r.speed, r.first.what),
   },
   {
-    key: 'movement',
-    label: 'Movement at the electronics',
-    symbol: '\\delta',
-    quantity: 'length',
-    digits: 2,
-    headline: true,
+    ...movement,
     meaning: 'At the corner of the boards that moves most. In a hit the folding counts, under a force it does not.',
-    value: (r) => r.movement,
-    verdict: (r, { gap }) => verdictOfGap(r.movement, gap),
   },
   {
     key: 'peakForce',
@@ -108,56 +94,15 @@ export const outputs: readonly LayoutOutput[] = [
     value: (r) => Math.max(...r.forces.map((c) => c.footMoment)),
     group: 'Standoffs',
   },
+  { ...wallStress((r) => r.wall[r.worst]!), meaning: 'At its outer fibre, at foot or head.' },
+  { ...foldingForce, meaning: 'With every held end bent through.' },
+  standoffMass,
   {
-    key: 'wallStress',
-    label: 'Largest stress in a standoff',
-    symbol: '\\sigma',
-    quantity: 'stress',
-    meaning: 'At its outer fibre, at foot or head.',
-    value: (r) => r.wall[r.worst]!,
-    verdict: (r) =>
-      r.wall[r.worst]! > r.yieldStrength
-        ? { level: 'bad', text: 'past yield: it stays bent' }
-        : { level: 'good', text: 'below yield' },
-    group: 'Standoffs',
-  },
-  {
-    key: 'foldingForce',
-    label: 'Force at which all of them fold',
-    symbol: 'F_p',
-    quantity: 'force',
-    meaning: 'With every held end bent through.',
-    value: (r) => r.foldingForce,
-    verdict: (r) =>
-      r.peakForce > r.foldingForce ? { level: 'bad', text: 'reached' } : { level: 'good', text: 'not reached' },
-    group: 'Standoffs',
-  },
-  {
-    key: 'standoffMass',
-    label: 'Mass of the standoffs',
-    quantity: 'mass',
-    meaning: 'All of them, without screws.',
-    value: (r) => r.mass,
-    group: 'Standoffs',
-  },
-  {
-    key: 'closing',
-    label: 'Preload that keeps every face closed',
-    quantity: 'force',
+    ...closing,
     meaning: 'With less, a gap opens under a rim, and that end is held less well.',
-    value: (r) => r.closing,
-    verdict: (r) => verdictOfPreload(r.closing, r.preload),
     group: 'Screws and plates',
   },
-  {
-    key: 'preload',
-    label: 'Preload from your torque',
-    symbol: 'F_0',
-    quantity: 'force',
-    meaning: 'Nominal; by hand it scatters by a quarter.',
-    value: (r) => r.preload.nominal,
-    group: 'Screws and plates',
-  },
+  { ...preload, group: 'Screws and plates' },
   {
     key: 'gaps',
     label: 'Standoffs under which a gap opens',

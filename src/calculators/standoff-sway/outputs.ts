@@ -1,9 +1,10 @@
 import { MEASURED_OVER_LINEAR } from '@frameworthy/shared/impact';
 import type { LimitName } from '@frameworthy/shared/standoff';
 import type { Output } from '~/island/declaration.ts';
+import { LIMIT_WORDS, verdictOfSpeed } from '../limit-words.ts';
+import { closing, firstSpeed, foldingForce, movement, preload, standoffMass, wallStress } from '../standoff-outputs.ts';
 import type { SwayValues } from './inputs.ts';
 import type { SwayResult } from './compute.ts';
-import { LIMIT_WORDS, verdictOfGap, verdictOfPreload, verdictOfSpeed } from '../limit-words.ts';
 
 type SwayOutput = Output<SwayValues, SwayResult>;
 
@@ -23,28 +24,11 @@ const speedOf = (key: string, name: LimitName, label: string, meaning: string): 
 
 export const outputs: readonly SwayOutput[] = [
   {
-    key: 'firstSpeed',
-    label: 'First thing to give, at',
-    symbol: 'v_1',
-    quantity: 'speed',
-    digits: 2,
-    headline: true,
+    ...firstSpeed((_, { speed }) => speed),
     meaning:
       'Speed of this hit at which the first limit is reached. For ranking two bodies; the real peak may be half as high again.',
-    value: (r) => r.first.speed,
-    verdict: (r, { speed }) => verdictOfSpeed(r.first.speed, speed, r.first.what),
   },
-  {
-    key: 'movement',
-    label: 'Movement at the electronics',
-    symbol: '\\delta',
-    quantity: 'length',
-    digits: 2,
-    headline: true,
-    meaning: 'How far the top plate moves at the boards, the folding of the standoffs included.',
-    value: (r) => r.movement,
-    verdict: (r, { gap }) => verdictOfGap(r.movement, gap),
-  },
+  { ...movement, meaning: 'How far the top plate moves at the boards, the folding of the standoffs included.' },
   {
     key: 'firstSpeedLow',
     label: 'The same, at the upper end of the band',
@@ -108,19 +92,7 @@ export const outputs: readonly SwayOutput[] = [
     value: (r) => r.footMoment,
     group: 'Standoffs',
   },
-  {
-    key: 'wallStress',
-    label: 'Stress in the standoff',
-    symbol: '\\sigma',
-    quantity: 'stress',
-    meaning: 'At its outer fibre, at the end that is bent most.',
-    value: (r) => r.limit('standoff')!.applied,
-    verdict: (r) =>
-      r.limit('standoff')!.applied > r.yieldStrength
-        ? { level: 'bad', text: 'past yield: it stays bent' }
-        : { level: 'good', text: 'below yield' },
-    group: 'Standoffs',
-  },
+  { ...wallStress((r) => r.limit('standoff')!.applied), meaning: 'At its outer fibre, at the end that is bent most.' },
   {
     key: 'elastic',
     label: 'Movement that springs back',
@@ -131,17 +103,8 @@ export const outputs: readonly SwayOutput[] = [
     group: 'Standoffs',
   },
   {
-    key: 'foldingForce',
-    label: 'Force at which all of them fold',
-    symbol: 'F_p',
-    quantity: 'force',
+    ...foldingForce,
     meaning: 'With a hinge at each held end. From there on the body goes on folding at about this force.',
-    value: (r) => r.foldingForce,
-    verdict: (r) =>
-      r.peakForce > r.foldingForce
-        ? { level: 'bad', text: 'reached in this hit' }
-        : { level: 'good', text: 'not reached' },
-    group: 'Standoffs',
   },
   {
     key: 'tension',
@@ -162,23 +125,11 @@ export const outputs: readonly SwayOutput[] = [
     group: 'Screws',
   },
   {
-    key: 'closing',
-    label: 'Preload that keeps the faces closed',
-    quantity: 'force',
+    ...closing,
     meaning: 'With less, a rim of the face lifts and the end is no longer held as assumed.',
-    value: (r) => r.closing,
-    verdict: (r) => verdictOfPreload(r.closing, r.preload),
     group: 'Screws',
   },
-  {
-    key: 'preload',
-    label: 'Preload from your torque',
-    symbol: 'F_0',
-    quantity: 'force',
-    meaning: 'Nominal; hand tightening scatters by a quarter either way.',
-    value: (r) => r.preload.nominal,
-    group: 'Screws',
-  },
+  { ...preload, group: 'Screws' },
   speedOf('speedStandoff', 'standoff', 'a standoff yields', 'The wall at foot or head reaches its yield strength.'),
   speedOf('speedScrew', 'screw', 'a screw yields', 'Tension reaches the proof load of its class.'),
   speedOf(
@@ -197,12 +148,5 @@ export const outputs: readonly SwayOutput[] = [
     verdict: (r, { speed }) => verdictOfSpeed(r.touches, speed, 'the top plate reaches them'),
     group: 'Speed at which',
   },
-  {
-    key: 'standoffMass',
-    label: 'Mass of the standoffs',
-    quantity: 'mass',
-    meaning: 'All of them, without screws.',
-    value: (r) => r.mass,
-    group: 'Standoffs',
-  },
+  standoffMass,
 ];
