@@ -65,6 +65,6 @@ export function motorScrewFit({ screwLength, grip, threadDepth, windingDepth }: 
     engagement: Math.min(reach, threadDepth),
     room: windingDepth - reach,
     longest,
-    longestSold: SCREW_LENGTHS.findLast((length) => length <= longest + 1e-9) ?? 0,
+    longestSold: SCREW_LENGTHS.filter((length) => length <= longest + 1e-9).at(-1) ?? 0,
   };
 }
