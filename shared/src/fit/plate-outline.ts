@@ -29,7 +29,13 @@ export function plateCorners(plate: PlateOutline): readonly PlanPoint[] {
     ...(tail ? [{ x: rear + tail.length, y: half }] : []),
     { x: rear, y: (tail?.width ?? width) / 2 },
   ];
-  return [...left, ...left.toReversed().map(({ x, y }) => ({ x, y: -y }))];
+  return [
+    ...left,
+    ...left
+      .slice()
+      .reverse()
+      .map(({ x, y }) => ({ x, y: -y })),
+  ];
 }
 
 /** Straight edges of a plate that passed requirePlate. */

@@ -67,6 +67,6 @@ export function shortestStandoff(body: FitBody, arrangement: Arrangement, height
     governs: byStack.sold === undefined || bySway.sold === byStack.sold ? 'stack' : 'sway',
     inHit,
     lengths,
-    longest: lengths.findLast(({ side }) => !side || side.gap > 0)?.length,
+    longest: lengths.filter(({ side }) => !side || side.gap > 0).at(-1)?.length,
   };
 }
