@@ -92,7 +92,7 @@ export const MODE_WORDS: Readonly<Record<ModeName, ModeWords>> = {
     title: 'Plates at the outer arm screw',
     gives: 'the tongue of the plates that holds the outer screw cracks',
     why: 'The outer screw pulls the tongue up with the leverage of the arm. Thickness counts twice, width once, spacing of the screws nearly once.',
-    page: 'body/plates-and-standoffs',
+    page: 'body/tongues-and-webs',
     calculator: 'plate-tongue',
   },
   'mount-bond': {

@@ -56,6 +56,6 @@ export const ARM_FIELDS: Readonly<Record<PathsOf<'arm' | 'mount'>, Field>> = {
   'mount.bandWidth': length('Wrap, width of a band', [1, 30, 0.5], MOUNT),
   'mount.tow': linearDensity('Wrap, tow', [30, 5000, 1], MOUNT, '3K is 198 tex, 12K 800 tex.'),
   'mount.edgeRadius': length('Motor plate, rounding of its edge', [0.1, 5, 0.1], MOUNT),
-  'mount.motorScrews': count('Motor screws, count', [2, 4, 2], MOUNT),
-  'mount.screwCircle': length('Motor screws, circle', [6, 40, 0.5], MOUNT),
+  'mount.motorScrews': count('Motor screws, count', [2, 4, 2], 'arms/motor-screws'),
+  'mount.screwCircle': length('Motor screws, circle', [6, 40, 0.5], 'arms/motor-screws'),
 };

@@ -3,6 +3,7 @@ import { choice, length, moment, ratio, type Field, type PathsOf } from './field
 
 const STANDOFFS = 'body/standoff-lengths';
 const PLATES = 'body/plates-and-standoffs';
+const TONGUES = 'body/tongues-and-webs';
 const LAYOUT = 'layout/motor-layout';
 
 export const BODY_FIELDS: Readonly<Record<PathsOf<'body'>, Field>> = {
@@ -14,8 +15,8 @@ export const BODY_FIELDS: Readonly<Record<PathsOf<'body'>, Field>> = {
   'body.topPlate.thickness': length('Top plate, thickness', [0.5, 6, 0.5], PLATES),
   'body.topPlate.length': length('Top plate, length', [20, 400, 1], PLATES),
   'body.solidShare': ratio('Plates, share left after cutouts', [0.2, 1, 0.01], PLATES),
-  'body.tongueWidth': length('Tongue, width', [4, 60, 0.5], PLATES, 'Of the plates, at the outer arm screw.'),
-  'body.tongueLength': length('Tongue, free length', [1, 60, 0.5], PLATES),
+  'body.tongueWidth': length('Tongue, width', [4, 60, 0.5], TONGUES, 'Of the plates, at the outer arm screw.'),
+  'body.tongueLength': length('Tongue, free length', [1, 60, 0.5], TONGUES),
   'body.standoff.length': length('Standoffs, length', [8, 60, 1], STANDOFFS),
   'body.standoff.outerDiameter': length('Standoffs, outer diameter', [2.5, 10, 0.1], STANDOFFS),
   'body.standoff.bore': length('Standoffs, major diameter of the thread', [1, 6, 0.1], STANDOFFS),

@@ -17,6 +17,7 @@ const LAMINATES = 'materials/laminates';
 const MOUNT = 'arms/motor-mounts';
 const BONDS = 'arms/doublers';
 const HITS = 'arms/what-reaches-an-arm';
+const FALL = 'arms/falling-flat';
 const NOSE = 'body/standoff-lengths';
 const MASS = 'balance/battery-placement';
 
@@ -49,8 +50,8 @@ export const CASE_FIELDS: Readonly<Record<PathsOf<'cases' | 'costs'>, Field>> = 
   'cases.nose.contactStiffness': stiffness('Nose-first hit, stiffness of what it meets', [1, 5000, 5], NOSE),
   'cases.nose.height': length('Nose-first hit, above the top plate', [-30, 40, 1], NOSE),
   'cases.nose.aside': length('Nose-first hit, to one side', [0, 60, 1], NOSE),
-  'cases.drop.height': altitude('Flat drop, height', [0.05, 20, 0.1], HITS),
-  'cases.drop.contactStiffness': stiffness('Flat drop, stiffness of the ground', [1, 5000, 5], HITS),
+  'cases.drop.height': altitude('Flat drop, height', [0.05, 20, 0.1], FALL),
+  'cases.drop.contactStiffness': stiffness('Flat drop, stiffness of the ground', [1, 5000, 5], FALL),
   'costs.tubePerMetre': ratio('Price of a metre of tube', [0, 10000, 0.5], MASS, 'In your own currency.'),
   'costs.platePerSquareMetre': ratio('Price of a square metre of plate', [0, 100000, 1], MASS),
   'costs.standoff': ratio('Price of one standoff', [0, 1000, 0.1], MASS),
