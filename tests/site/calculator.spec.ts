@@ -99,7 +99,10 @@ for (const guide of guides) {
       await expect(calculator.locator('.calc')).not.toHaveClass(/stale/);
     }
   });
+}
 
+// The contract tests take every calculator to its corners; here the browser shows that some of each chapter come through.
+for (const guide of guides.filter((_, i) => i % 5 === 0)) {
   test(`${guide}: no corner of the ranges gives NaN, an empty result or an error without words`, async ({
     page: tab,
     places,
