@@ -5,8 +5,8 @@ import type { ArmSection, OutlineBox } from './frame-outline.ts';
 export interface FourArmFrame {
   name: string;
   layout: MotorLayoutInput;
-  /** Bell diameter, height from seat to propeller, and the disc above the arm's axis [m]. */
-  motor: { bellDiameter: number; height: number; propellerHeight: number };
+  /** Bell diameter, height from seat to propeller, the disc above the arm's axis; seat: a plate under it, if any [m]. */
+  motor: { bellDiameter: number; height: number; propellerHeight: number; seat?: number };
   arm: {
     section: ArmSection;
     /** From the outer root screw to the motor axis [m]. */

@@ -75,7 +75,7 @@ export function fourArmOutline(frame: FourArmFrame): FrameOutline {
       at,
       bellDiameter: motor.bellDiameter,
       height: motor.height,
-      z: axis + height / 2,
+      z: axis + height / 2 + (motor.seat ?? 0),
     })),
     propellers: motors.map((at, i) => ({
       name: `propeller, ${NAMES[i]}`,
