@@ -1,5 +1,11 @@
-import { COARSE_THREADS, preloadFromTorque, PROPERTY_CLASSES, screwStrength } from '@frameworthy/shared/joint';
-import { ALUMINIUM_6061_T6, ALUMINIUM_7075_T6, TITANIUM_6AL_4V } from '@frameworthy/shared/material';
+import {
+  COARSE_THREADS,
+  preloadFromTorque,
+  PROPERTY_CLASSES,
+  screwStrength,
+  USUAL_TORQUE_COEFFICIENT,
+} from '@frameworthy/shared/joint';
+import { STANDOFF_METALS, type StandoffMetal } from '@frameworthy/shared/material';
 import {
   bodyLimits,
   closingPreload,
@@ -14,16 +20,7 @@ import type { plateEndInputs, standoffInputs, standoffScrewInputs } from './body
 
 type BodyValues = Values<typeof standoffInputs & typeof standoffScrewInputs & typeof plateEndInputs>;
 
-const TORQUE_COEFFICIENT = 0.2;
-
-const METALS = {
-  'aluminium-6061': { metal: ALUMINIUM_6061_T6, yieldStrength: ALUMINIUM_6061_T6.yieldStrength.typical },
-  'aluminium-7075': { metal: ALUMINIUM_7075_T6, yieldStrength: ALUMINIUM_7075_T6.yieldStrength.typical },
-  titanium: { metal: TITANIUM_6AL_4V, yieldStrength: TITANIUM_6AL_4V.yieldStrength.typical },
-  'aluminium-unnamed': { metal: ALUMINIUM_6061_T6, yieldStrength: ALUMINIUM_6061_T6.yieldStrength.low },
-} as const;
-
-export const metalOf = (material: keyof typeof METALS) => METALS[material];
+export const metalOf = (material: StandoffMetal) => STANDOFF_METALS[material];
 
 /** What one of the plates is to the end of a standoff. */
 export const plateFootOf = (
@@ -78,7 +75,7 @@ export function preloads(
   );
   const preload = preloadFromTorque({
     torque,
-    torqueCoefficient: TORQUE_COEFFICIENT,
+    torqueCoefficient: USUAL_TORQUE_COEFFICIENT,
     diameter: COARSE_THREADS[screw].diameter,
   });
   return { closing: Math.max(0, ...closings), closings, preload };

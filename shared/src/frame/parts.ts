@@ -1,12 +1,12 @@
 import { taperedOutline } from '../layout/index.ts';
 import { polygonMoments } from '../mass/index.ts';
-import { ALUMINIUM_6061_T6, ALUMINIUM_7075_T6, TITANIUM_6AL_4V, type Metal } from '../material/index.ts';
+import { STANDOFF_METALS } from '../material/index.ts';
 import { wrapPath } from '../mount/index.ts';
 import { standoffSection } from '../standoff/index.ts';
 import { armMaterial, armSection, hasSleeve, sleeveOf, sleeveSection } from './arm.ts';
 import { currentArrangement } from './arrangement.ts';
 import { framePlan } from './plan.ts';
-import type { FrameRecord, StandoffMetal } from './record.ts';
+import type { FrameRecord } from './record.ts';
 
 export type PartGroup = 'arms' | 'motors' | 'plates' | 'standoffs' | 'electronics' | 'battery' | 'hardware';
 
@@ -20,14 +20,6 @@ export interface FramePart {
   /** Of one, in the maker's currency; nothing where the record prices it with the hardware or not at all. */
   cost: number;
 }
-
-/** Yield strength is the low end of the common alloy where the alloy is not known. */
-export const STANDOFF_METALS: Readonly<Record<StandoffMetal, { metal: Metal; yieldStrength: 'low' | 'typical' }>> = {
-  'aluminium-6061': { metal: ALUMINIUM_6061_T6, yieldStrength: 'typical' },
-  'aluminium-7075': { metal: ALUMINIUM_7075_T6, yieldStrength: 'typical' },
-  titanium: { metal: TITANIUM_6AL_4V, yieldStrength: 'typical' },
-  'aluminium-unnamed': { metal: ALUMINIUM_6061_T6, yieldStrength: 'low' },
-};
 
 /** Carbon and epoxy of a wrap over the dry tow's mass: half fibre by volume, laid by hand. */
 const WRAP_OVER_TOW = 1.7;

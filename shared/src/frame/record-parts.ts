@@ -1,4 +1,5 @@
 import type { PropertyClassName, ThreadName } from '../joint/index.ts';
+import type { StandoffMetal } from '../material/index.ts';
 
 /** From the outer root screw to the motor axis, and its root. */
 export interface ArmRecord {
@@ -44,8 +45,6 @@ export interface MountRecord {
   motorScrews: number;
   screwCircle: number;
 }
-
-export type StandoffMetal = 'aluminium-6061' | 'aluminium-7075' | 'titanium' | 'aluminium-unnamed';
 
 /** Plates and standoffs. */
 export interface BodyRecord {

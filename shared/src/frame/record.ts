@@ -3,8 +3,6 @@ import type { LayoutShape } from '../layout/index.ts';
 import type { Lie, Side } from '../mass/index.ts';
 import type { ArmRecord, BodyRecord, MountRecord } from './record-parts.ts';
 
-export type { StandoffMetal } from './record-parts.ts';
-
 /**
  * One frame as data, SI throughout. x forward, y to the left, from the middle of the motors; heights from the arm's axis
  * unless stated. Each leaf is described in `fields/`, from which the schema, the frame sheet and the links to articles come.

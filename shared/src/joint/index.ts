@@ -18,6 +18,7 @@ export {
   TIGHTENING_SCATTER,
   torqueCoefficient,
   torqueFromPreload,
+  USUAL_TORQUE_COEFFICIENT,
   type Preload,
   type Tightening,
 } from './preload.ts';

@@ -19,6 +19,9 @@ export interface Preload {
 /** Share by which hand tightening misses the preload meant, either way. */
 export const TIGHTENING_SCATTER = 0.25;
 
+/** Torque coefficient of ordinary dry steel screws; common practice. */
+export const USUAL_TORQUE_COEFFICIENT = 0.2;
+
 function requireTightening({ torqueCoefficient, diameter }: Omit<Tightening, 'torque'>): void {
   requireBetween(torqueCoefficient, 0.05, 0.6, {
     parameter: 'torqueCoefficient',

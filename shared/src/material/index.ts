@@ -14,6 +14,7 @@ export type {
 export { PULTRUDED_TUBE, ROLL_WRAPPED_TUBE } from './carbon-tube.ts';
 export { QUASI_ISOTROPIC_PLATE, WOVEN_PLATE } from './carbon-plate.ts';
 export { ALUMINIUM_6061_T6, ALUMINIUM_7075_T6, STEEL, TITANIUM_6AL_4V } from './metals.ts';
+export { STANDOFF_METALS, type StandoffMetal } from './standoff-metals.ts';
 export { EPOXY_PASTE, LAMINATING_EPOXY } from './adhesive.ts';
 export { STANDARD_FIBRE } from './fibre.ts';
 export { CARBON_CLAMPED } from './contact.ts';

@@ -14,7 +14,7 @@ import {
 import { boardSide, currentArrangement, electronicsGap } from '../arrangement.ts';
 import type { FrameBalance } from '../balance.ts';
 import { exactly, HIT_SCATTER, hitCheck, scaled, type Check, type ModeName } from '../check.ts';
-import { STANDOFF_METALS } from '../parts.ts';
+import { STANDOFF_METALS } from '../../material/index.ts';
 import type { FrameRecord } from '../record.ts';
 
 type NoseHitResult = ReturnType<typeof noseHit>;
@@ -72,7 +72,7 @@ export function noseOf(record: FrameRecord, balance: Pick<FrameBalance, 'propert
     contactStiffness: cases.nose.contactStiffness,
     speed: cases.nose.speed,
   });
-  return { hit, metal, yieldStrength: metal.yieldStrength[yieldStrength], bottomPlate, topPlate };
+  return { hit, metal, yieldStrength, bottomPlate, topPlate };
 }
 
 /** Largest movement of the top plate over the corners of the boards. */

@@ -3,7 +3,8 @@ import { boardSide, currentArrangement, electronicsGap } from '../arrangement.ts
 import { frameBalance, frameCraft } from '../balance.ts';
 import { nosePoint } from '../checks/body.ts';
 import { withValue } from '../paths.ts';
-import { STANDOFF_METALS, totalOf } from '../parts.ts';
+import { STANDOFF_METALS } from '../../material/index.ts';
+import { totalOf } from '../parts.ts';
 import { framePlan } from '../plan.ts';
 import type { FrameRecord } from '../record.ts';
 import { always, type DerivedField, type DerivedFields } from './derived-field.ts';
