@@ -1,4 +1,4 @@
-import { tipStiffness, type ArmSegment, type Layer } from '../beam/index.ts';
+import type { ArmSegment, Layer } from '../beam/index.ts';
 import { InputError } from '../error.ts';
 import { roundTubeSection, solidRectangleSection, type Section } from '../section/index.ts';
 import type { FrameRecord } from './record.ts';
@@ -78,37 +78,13 @@ export function armSegments(record: FrameRecord): ArmSegment[] {
   ];
 }
 
-export interface ArmStiffness {
-  /** Force over movement at the motor axis [N/m]. */
-  vertical: number;
-  horizontal: number;
-  along: number;
-  /** [N·m/rad] */
-  torsion: number;
-}
-
 /**
- * Stiffness of an arm with its root at the motor axis.
+ * Springs of the arm's root.
  * @param record - a valid record
- * @returns stiffness up and down, sideways, along and in twist
- * @validity as tipStiffness; along the arm the root counts as rigid
- * @throws InputError where sizes do not make a section
- * @derivation tipStiffness with the root's springs; along, $1/k = \sum \ell_i/(EA)_i$
+ * @returns stiffness up and down, sideways and in twist, as the beam functions take them [N·m/rad]
+ * @validity any record
+ * @derivation look-up
  */
-export function armStiffness(record: FrameRecord): ArmStiffness {
-  const segments = armSegments(record);
-  const { root } = record.arm;
-  const along = segments.reduce(
-    (sum, { length, layers }) =>
-      sum + length / layers.reduce((total, { section, youngsModulus }) => total + youngsModulus * section.area, 0),
-    0,
-  );
-  return {
-    ...tipStiffness(segments, {
-      vertical: root.stiffnessVertical,
-      horizontal: root.stiffnessHorizontal,
-      torsion: root.stiffnessTwist,
-    }),
-    along: 1 / along,
-  };
+export function rootSprings({ arm: { root } }: FrameRecord): { vertical: number; horizontal: number; torsion: number } {
+  return { vertical: root.stiffnessVertical, horizontal: root.stiffnessHorizontal, torsion: root.stiffnessTwist };
 }

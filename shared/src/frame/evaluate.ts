@@ -1,16 +1,15 @@
-import { clampLimit, COARSE_THREADS, preloadFromTorque } from '../joint/index.ts';
-import type { StrikeDirection } from '../impact/index.ts';
+import { fallSpeed, flatDrop, survivableHeight, type StrikeDirection } from '../impact/index.ts';
 import { frameBalance, type FrameBalance } from './balance.ts';
 import { hitCheck, marginOf, type CaseName, type Check, type Use } from './check.ts';
-import { hasSleeve } from './arm.ts';
 import { alongUses } from './checks/arm-along.ts';
 import { stripUses } from './checks/arm-strip.ts';
 import { tubeUses } from './checks/arm-tube.ts';
 import { noseChecks } from './checks/body.ts';
 import { mountBond, mountUses } from './checks/mount.ts';
 import { runningChecks } from './checks/running.ts';
+import { tighteningChecks } from './checks/tightening.ts';
 import { tongueUse } from './checks/tongue.ts';
-import { dropOf, speedOfDrop, strikesOf } from './hits.ts';
+import { dropSupports, strikesOf } from './hits.ts';
 import type { FrameRecord } from './record.ts';
 
 export interface FrameEvaluation {
@@ -31,39 +30,6 @@ function still(name: CaseName, use: Use, force: number): Check {
     margin: marginOf(applied, use.allowable),
   };
 }
-
-/** Crush of the tube by its own screws. */
-function tighteningChecks(record: FrameRecord): Check[] {
-  const { arm, materials } = record;
-  if (arm.kind !== 'tube') return [];
-  const { torque, clampLength, thread } = arm.root;
-  const { hoopBendingStrength } = materials.tube;
-  const clamp = {
-    outerDiameter: arm.tube.outerDiameter,
-    wall: arm.tube.wall + (hasSleeve(record) ? arm.sleeve.wall : 0),
-    clampLength,
-    hoopBendingStrength: hoopBendingStrength.typical,
-    torqueCoefficient: TORQUE_COEFFICIENT,
-    screwDiameter: COARSE_THREADS[thread].diameter,
-  };
-  const { force } = clampLimit(clamp);
-  const preload = preloadFromTorque({ torque, torqueCoefficient: TORQUE_COEFFICIENT, diameter: clamp.screwDiameter });
-  const { low, typical, high } = hoopBendingStrength;
-  const at = (strength: number) => (force * strength) / typical;
-  return [
-    {
-      case: 'tightening',
-      mode: 'tube-crush',
-      quantity: 'force',
-      applied: preload.high,
-      allowable: force,
-      margin: marginOf(preload.high, { low: at(low), typical: force, high: at(high) }),
-    },
-  ];
-}
-
-/** Of dry steel on steel; common practice. */
-export const TORQUE_COEFFICIENT = 0.2;
 
 /**
  * Everything that can break in a frame, in every case that loads it.
@@ -135,15 +101,16 @@ function dropChecks(
   uses: readonly Use[],
   mount: (load: { lift: number }) => Use[],
 ): Check[] {
-  const drop = dropOf(record, balance.allUp);
-  const lift = (4 * drop.forcePerArm * record.motor.mass) / balance.allUp;
+  const supports = dropSupports(record, balance.allUp);
+  const drop = flatDrop(supports, record.cases.drop.height);
+  const lift = (drop.peakForce * record.motor.mass) / balance.allUp;
   const loads = [
-    ...uses.map((use) => ({ ...use, applied: use.perForce * drop.forcePerArm })),
+    ...uses.map((use) => ({ ...use, applied: use.perForce * drop.each })),
     ...mount({ lift }).map((use) => ({ ...use, applied: use.perForce })),
   ];
   return loads.map((use) => {
     const check = hitCheck({ case: 'drop', speed: drop.speed }, use);
-    const at = (margin: number) => speedOfDrop(drop, margin * drop.factor);
+    const at = (margin: number) => fallSpeed(survivableHeight(supports, margin * drop.each));
     const { low, typical, high } = check.margin;
     return { ...check, speed: { low: at(low), typical: at(typical), high: at(high) } };
   });

@@ -1,5 +1,5 @@
 import { armBending } from '../../beam/index.ts';
-import { crossings, propellerLines, uniformArmFrequencies, type Crossing } from '../../vibration/index.ts';
+import { propellerLines, uniformArmFrequencies } from '../../vibration/index.ts';
 import { armMaterial, armSegments } from '../arm.ts';
 import { exactly, marginOf, type Check } from '../check.ts';
 import type { FrameRecord } from '../record.ts';
@@ -9,16 +9,9 @@ export const TILT_LIMIT = Math.PI / 180;
 /** An arm's frequency this near to once per turn in hover, or nearer, is felt; common practice, no source. */
 export const CLEAR_OF_HOVER = 0.15;
 
-export interface Running {
-  upDown: number;
-  sideways: number;
-  /** Where once per turn and blade pass meet them in the throttle range, slowest first. */
-  crossings: readonly Crossing[];
-}
-
-/** Frequencies of an arm, and where the propeller meets them. */
-export function runningOf(record: FrameRecord): Running {
-  const { arm, motor, propeller } = record;
+/** First frequencies of an arm [Hz]. */
+function frequenciesOf(record: FrameRecord): { upDown: number; sideways: number } {
+  const { arm, motor } = record;
   const material = armMaterial(record);
   const { upDown, sideways } = uniformArmFrequencies({
     shape:
@@ -36,15 +29,7 @@ export function runningOf(record: FrameRecord): Running {
       twist: arm.root.stiffnessTwist,
     },
   });
-  const modes = [
-    { name: 'up and down', frequency: upDown[0].frequency },
-    { name: 'sideways', frequency: sideways[0].frequency },
-  ];
-  return {
-    upDown: upDown[0].frequency,
-    sideways: sideways[0].frequency,
-    crossings: crossings({ modes, blades: propeller.blades, from: motor.hoverSpeed, to: motor.fullSpeed }),
-  };
+  return { upDown: upDown[0].frequency, sideways: sideways[0].frequency };
 }
 
 /** Middle of the motor above the arm's axis: it stands on the arm, or on its plate. */
@@ -69,7 +54,7 @@ export function motorTilt(record: FrameRecord): number {
 /** Tilt under full thrust, and the arm's frequencies against the propeller in hover. */
 export function runningChecks(record: FrameRecord): Check[] {
   const tilt = motorTilt(record);
-  const { upDown, sideways } = runningOf(record);
+  const { upDown, sideways } = frequenciesOf(record);
   const { oncePerRev } = propellerLines(record.motor.hoverSpeed, record.propeller.blades);
   const apart = Math.min(...[upDown, sideways].map((frequency) => Math.abs(frequency / oncePerRev - 1)));
   const clear = apart / CLEAR_OF_HOVER;
