@@ -1,5 +1,5 @@
 /** The whole frame: one record, what it weighs and how it turns, what breaks first, and what a gram buys. */
-export type { FrameRecord, HardwareItem, Spread, StandoffMetal } from './record.ts';
+export type { FrameRecord, HardwareItem, Spread } from './record.ts';
 export {
   FIELDS,
   type ChoiceField,
@@ -12,7 +12,7 @@ export { LEAF_PATHS, leafOf, valueAt, withValue, type LeafValue } from './paths.
 export { boardSide, currentArrangement, electronicsGap, frameFit, type ArrangementFit } from './arrangement.ts';
 export { framePlan, type FramePlan } from './plan.ts';
 export { frameParts, totalOf, type FramePart, type PartGroup } from './parts.ts';
-export { armSegments, armStiffness, hasSleeve, sleeveOf, type ArmStiffness } from './arm.ts';
+export { armSegments, hasSleeve, sleeveOf } from './arm.ts';
 export { frameBalance, frameCraft, type FrameBalance, type FrameCraft } from './balance.ts';
 export { CASES, MODES, type CaseName, type Check, type ModeName, type SpeedBand } from './check.ts';
 export { evaluateFrame, type FrameEvaluation } from './evaluate.ts';
@@ -29,3 +29,4 @@ export {
   type ChangedField,
   type ChangedLists,
 } from './compare.ts';
+export { standoffForces, type StandoffForces } from './standoff-forces.ts';

@@ -3,9 +3,11 @@ import {
   frameFit,
   frameOutline,
   governingHit,
+  standoffForces,
   type ArrangementFit,
   type FrameEvaluation,
   type FrameRecord,
+  type StandoffForces,
 } from '@frameworthy/shared/frame';
 import type { FrameOutline } from '@frameworthy/shared/outline';
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
@@ -21,6 +23,7 @@ import { Fit } from '~/frame/ui/Fit.tsx';
 import { FirstToGive, levelOf } from '~/frame/ui/FirstToGive.tsx';
 import { Gains } from '~/frame/ui/Gains.tsx';
 import { Mass } from '~/frame/ui/Mass.tsx';
+import { StandoffTable } from '~/frame/ui/StandoffTable.tsx';
 import { UnitsChoice } from '~/frame/ui/UnitsChoice.tsx';
 import { giveUpUnread, useUnread } from '~/frame/ui/unread.ts';
 import { Announcement } from '~/island/announce.tsx';
@@ -35,6 +38,7 @@ interface Worked {
   evaluation: FrameEvaluation;
   outline: FrameOutline;
   fit: readonly ArrangementFit[];
+  forces: readonly StandoffForces[];
   record: FrameRecord;
 }
 
@@ -43,9 +47,11 @@ function useWorked(record: FrameRecord, show: Show): { worked: Worked | undefine
   const last = useRef<Worked>();
   return useMemo(() => {
     try {
+      const evaluation = evaluateFrame(record);
       last.current = {
         record,
-        evaluation: evaluateFrame(record),
+        evaluation,
+        forces: standoffForces(record, evaluation.balance),
         outline: frameOutline(record),
         fit: frameFit(record),
       };
@@ -188,6 +194,11 @@ export function FrameSheet() {
             <section aria-labelledby="first">
               <h2 id="first">What breaks first</h2>
               <FirstToGive checks={worked.evaluation.checks} show={show} address={addressOf} />
+              <StandoffTable
+                forces={worked.forces}
+                show={show}
+                href={addressOf('body/plates-and-standoffs', 'standoff-layout')}
+              />
             </section>
             <section aria-labelledby="gain">
               <h2 id="gain">What a gram buys</h2>
