@@ -56,6 +56,24 @@ interface ArrangementProps {
   onChange: (arrangement: Arrangement, what: string) => void;
 }
 
+/** On the middle line, clear of those that stand: two in one place carry no plate. */
+function freePlace(standoffs: Arrangement['standoffs']): { x: number; y: number } {
+  const apart = 0.01;
+  for (let step = 0; ; step++) {
+    const x = (step % 2 === 0 ? 1 : -1) * Math.ceil(step / 2) * apart;
+    if (standoffs.every((one) => Math.hypot(one.x - x, one.y) >= apart / 2)) return { x, y: 0 };
+  }
+}
+
+/** `New part`, or with a number where that name is taken: parts are told by their names. */
+function freshName(items: readonly { name: string }[]): string {
+  const taken = new Set(items.map(({ name }) => name));
+  let number = 1;
+  const name = () => (number === 1 ? 'New part' : `New part ${number}`);
+  while (taken.has(name())) number++;
+  return name();
+}
+
 function Standoffs({ arrangement, units, onChange }: ArrangementProps) {
   const { standoffs } = arrangement;
   const put = (next: Arrangement['standoffs'], what: string) => onChange({ ...arrangement, standoffs: next }, what);
@@ -71,6 +89,7 @@ function Standoffs({ arrangement, units, onChange }: ArrangementProps) {
               label={`${i + 1}, ${axis === 'x' ? 'forward' : 'left'}`}
               value={place[axis]}
               units={units}
+              href="body/plates-and-standoffs.html"
               onValue={(value) => put(replaced(standoffs, i, { ...place, [axis]: value }), `standoff-${i}-${axis}`)}
               {...PLACE}
             />
@@ -81,7 +100,7 @@ function Standoffs({ arrangement, units, onChange }: ArrangementProps) {
           </button>
         </div>
       ))}
-      <button type="button" onClick={() => put([...standoffs, { x: 0, y: 0 }], 'add')}>
+      <button type="button" onClick={() => put([...standoffs, freePlace(standoffs)], 'add')}>
         Add a standoff
       </button>
     </fieldset>
@@ -108,6 +127,7 @@ function Items({ arrangement, units, onChange }: ArrangementProps) {
             label="Kind"
             value={item.kind}
             choices={KINDS}
+            href="body/electronics-fit.html"
             onValue={(kind) => put(replaced(items, i, { ...item, kind: kind as FitItem['kind'] }), `item-${i}-kind`)}
           />
           {ITEM_FIELDS.map(({ key, label, range }) => (
@@ -117,6 +137,7 @@ function Items({ arrangement, units, onChange }: ArrangementProps) {
               label={label}
               value={item[key] ?? 0}
               units={units}
+              href={key === 'mass' ? 'balance/battery-placement.html' : 'body/electronics-fit.html'}
               onValue={(value) => put(replaced(items, i, { ...item, [key]: value }), `item-${i}-${key}`)}
               {...range}
             />
@@ -126,7 +147,7 @@ function Items({ arrangement, units, onChange }: ArrangementProps) {
           </button>
         </details>
       ))}
-      <button type="button" onClick={() => put([...items, NEW_ITEM], 'add')}>
+      <button type="button" onClick={() => put([...items, { ...NEW_ITEM, name: freshName(items) }], 'add')}>
         Add a part
       </button>
     </>
@@ -227,6 +248,7 @@ export function Hardware({ record, units, onRecord }: EditProps) {
               label={label}
               value={item[key]}
               units={units}
+              href="balance/battery-placement.html"
               onValue={(value) => put(replaced(hardware, i, { ...item, [key]: value }), `${i}-${key}`)}
               {...range}
             />
@@ -236,7 +258,7 @@ export function Hardware({ record, units, onRecord }: EditProps) {
           </button>
         </details>
       ))}
-      <button type="button" onClick={() => put([...hardware, NEW_HARDWARE], 'add')}>
+      <button type="button" onClick={() => put([...hardware, { ...NEW_HARDWARE, name: freshName(hardware) }], 'add')}>
         Add a part
       </button>
     </Section>
