@@ -24,7 +24,9 @@ export function carryFrame(current: () => FrameRecord | undefined, needed: () =>
       const to = new URL(link.href, location.href);
       const inside = to.protocol === location.protocol && to.host === location.host && to.pathname.endsWith('.html');
       if (!inside || /frame=/.test(to.hash) || to.pathname === location.pathname) return;
-      to.searchParams.set('frame', packed.word);
+      // From disk a query keeps the fragment free for the browser. Over http it would reach the server's log.
+      if (location.protocol === 'file:') to.searchParams.set('frame', packed.word);
+      else to.hash = to.hash === '' ? `frame=${packed.word}` : `${to.hash.slice(1)}&frame=${packed.word}`;
       link.href = to.href;
     },
     true,

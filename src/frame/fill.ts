@@ -62,10 +62,17 @@ async function createFill(): Promise<FrameFill> {
     undo: () => store.undo(),
     subscribe: (listener) => store.subscribe(listener),
   };
+  showHeading();
   return {
     attend: (...asked) => attend(frame, ...asked),
     tell: (place, props) => render(h(Filled, { ...props, frame }), place),
   };
+}
+
+/** A heading whose name shares the fragment with a frame is not found by the browser. */
+function showHeading(): void {
+  const name = /^#([^?&=]+)&frame=/.exec(location.hash)?.[1];
+  if (name) document.getElementById(name)?.scrollIntoView();
 }
 
 window.frameworthyFill = createFill();
