@@ -18,7 +18,7 @@ test('a page’s script holds the parts that its calculators are shown with, and
   const folder = await mkdtemp(join(tmpdir(), 'views-'));
   const seen = new Set<string>();
   try {
-    for (const ids of [['two-screw-root'], ['two-screw-root', 'laminate'], ['tube-or-plate']]) {
+    for (const ids of [['two-screw-root'], ['two-screw-root', 'laminate'], ['tube-or-plate'], ['frame-drawing']]) {
       const file = await bundleFor(entryFor({ calculators: ids, parts: [] }), `${process.cwd()}/`, `${folder}/`);
       const script = await readFile(join(folder, file), 'utf8');
       for (const key of KEYS) {

@@ -4,6 +4,7 @@ import { Figure } from './figure.tsx';
 import { inputs } from './inputs.ts';
 import { tubeMap } from './map.ts';
 import { outputs } from './outputs.ts';
+import { plots } from './plots.ts';
 import { steps } from './steps.ts';
 import { sideBySide } from './table.ts';
 
@@ -34,16 +35,18 @@ export default defineCalculator({
   warnings: ({ warnings }) => warnings,
   says,
   steps,
-  plots: [],
+  plots,
   maps: [tubeMap],
   tables: [sideBySide],
   Figure,
   figureCaption: 'Sections at the outer screw, and both arms from above, each to scale.',
   assumptions: [
-    'Both arms are held rigidly at the outer screw.',
-    'The strip tapers evenly; its round end counts for mass only. Holes are not taken off the mass.',
-    'Strength is bending: net of the hole at the screw, without the peak at its edge. Splitting, crushing and bearing are left out.',
-    'Typical material values. Laminates differ by a fifth and more.',
+    'Both arms are held rigidly at the outer screw. The joint’s own give is left out, and is rarely the same for both.',
+    'The strip tapers evenly; the round end under the motor counts for mass only. Holes and the tip’s slot are not taken off the mass.',
+    'Strength is bending of the net section at the screw, without the peak at the hole’s edge, and of the whole section at mid-span. Splitting, crushing and bearing are left out.',
+    'Material values are typical ones. Laminates differ by a fifth and more.',
+    'The tube’s wall keeps its shape; a note stands where it does not.',
+    'Wires are round, hard and lie straight.',
   ],
   sources: [
     'gere-2004-mechanics',
