@@ -71,7 +71,8 @@ for (const place of ['http', 'disk'] as const) {
 
 const NONSENSE = ['', 'abc', '-', '1.2.3', '1e308', '5 parsec', '<img src=x onerror=alert(1)>', '9'.repeat(400), '-7'];
 
-for (const guide of guides) {
+// Fields are the island's, alike in all guides: one in three is driven here.
+for (const guide of guides.filter((_, i) => i % 3 === 0)) {
   test(`${guide}: nonsense in a field is named there, the last good result stays greyed, and nothing typed is lost`, async ({
     page: tab,
     places,
