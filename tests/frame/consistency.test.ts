@@ -1,4 +1,5 @@
 import {
+  currentArrangement,
   evaluateFrame,
   FIELDS,
   LEAF_PATHS,
@@ -6,6 +7,8 @@ import {
   withValue,
   type Spread,
   frameValue,
+  standoffForces,
+  withFrameValue,
   hasSleeve,
   type CaseName,
   type Check,
@@ -14,6 +17,7 @@ import {
 } from '@frameworthy/shared/frame';
 import { describe, expect, test } from 'vitest';
 import { calculators } from '~/calculators/index.ts';
+import type { LayoutResult } from '~/calculators/standoff-layout/compute.ts';
 import { SAMPLES } from '~/frame/samples.ts';
 import type { AnyCalculator } from '~/island/declaration.ts';
 import { filledFrom } from './filled.ts';
@@ -154,6 +158,62 @@ describe.each(frames)('%s', (_, sheet) => {
     same(filledFrom(calculators['arm-play']!, record)['armClearance'] as number, record.arm.root.holeDiameter - 0.003);
     same(filledFrom(calculators['arm-play']!, record)['armHeight'] as number, balance.plan.armHeight);
   });
+});
+
+/** Five standoffs in no pairs. */
+const SCATTERED = [
+  { x: 0.041, y: 0.0165 },
+  { x: 0.036, y: -0.014 },
+  { x: -0.036, y: 0.0165 },
+  { x: -0.03, y: -0.011 },
+  { x: 0.004, y: 0.021 },
+];
+const scattered = (record: FrameRecord): FrameRecord => ({
+  ...record,
+  electronics: {
+    ...record.electronics,
+    arrangements: record.electronics.arrangements.map((one) => ({ ...one, standoffs: SCATTERED })),
+  },
+});
+
+describe.each(SAMPLES.map((record) => [`${record.name} ${record.revision}`, scattered(record)] as const))(
+  '%s, standoffs in no pairs',
+  (_, record) => {
+    const sheet = new Sheet(record);
+
+    test('the calculator of layouts takes each where it stands', () => {
+      const calculator = calculators['standoff-layout']!;
+      const result = calculator.compute(filledFrom(calculator, record)) as LayoutResult;
+      expect(result.places.map(({ x, y }) => ({ x, y }))).toEqual(SCATTERED);
+      same(result.wall[result.worst]!, sheet.check('nose', 'standoff-wall').applied);
+      standoffForces(record, sheet.balance).forEach(({ shear, axial, footMoment, headMoment }, i) => {
+        const one = result.forces[i]!;
+        same(one.shear, shear);
+        same(one.axial, axial);
+        same(one.footMoment, footMoment);
+        same(one.headMoment, headMoment);
+      });
+    });
+
+    test('a place written back moves that standoff and no other', () => {
+      const moved = withFrameValue(withFrameValue(record, 'body.standoff.x4', -0.022), 'body.standoff.y4', -0.019);
+      const expected = SCATTERED.map((place, i) => (i === 3 ? { x: -0.022, y: -0.019 } : place));
+      expect(currentArrangement(moved).standoffs).toEqual(expected);
+    });
+  },
+);
+
+test('a pair written back moves both of its standoffs, past other pairs too', () => {
+  for (const record of SAMPLES) {
+    const second = withFrameValue(record, 'body.standoff.along1', -0.05);
+    const both = withFrameValue(second, 'body.standoff.across1', 0.012);
+    const [left] = currentArrangement(record).standoffs;
+    const pair = ({ x, y }: { x: number; y: number }) => x === left!.x && Math.abs(y) === left!.y;
+    const expected = currentArrangement(record).standoffs.map((place) =>
+      pair(place) ? { x: -0.05, y: Math.sign(place.y) * 0.012 } : place,
+    );
+    expect(currentArrangement(both).standoffs).toEqual(expected);
+  }
 });
 
 describe.each(tubes)('%s, of tube', (_, sheet) => {

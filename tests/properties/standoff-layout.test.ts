@@ -203,6 +203,12 @@ describe('a plan that no body can stand on', () => {
     });
     expect(told({ count: 3, along2: 0.036 })?.field).toBe('along2');
     expect(told({ layout: 'four', foreAft: 0.2 })?.field).toBe('foreAft');
+    expect(told({ layout: 'each', y4: -0.06 })).toEqual({
+      field: 'y4',
+      text: 'Standoff 4, across −60 mm stands off the plate: make the plate larger, or bring it back to at most 25.5 mm.',
+    });
+    expect(told({ layout: 'each', x3: 0.036 })?.text).toContain('stands in the place of standoff 1');
+    expect(told({ layout: 'each', count: 3, x3: 0.036, y3: 0 })?.field).toBe('x3');
     expect(told({ layout: 'six-wide', across: 0.03, plateWidth: 0.044 })?.field).toBe('across');
     expect(told({ foot: 'pinned', head: 'pinned' })?.field).toBe('head');
   });

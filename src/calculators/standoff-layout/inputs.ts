@@ -12,6 +12,7 @@ const DEGREE = Math.PI / 180;
 
 type Given = Readonly<Record<string, number | string>>;
 const own = (values: Given) => values['layout'] === 'own';
+const each = (values: Given) => values['layout'] === 'each';
 const byPlate = (values: Given) => values['foot'] === 'plate' || values['head'] === 'plate';
 /** A pair shows while standoffs are left for it; the last one of an odd number stands alone on the centre line. */
 const pairs = (values: Given) => Math.ceil(Number(values['count']) / 2);
@@ -45,6 +46,46 @@ const across = (pair: number, value: number): QuantityInput => ({
   frameField: `body.standoff.across${pair}`,
   help: 'From the centre line: half of their distance.',
 });
+/** One standoff anywhere, by its number. */
+const single = (number: number, axis: 'x' | 'y', value: number): QuantityInput => {
+  const [way, most, step, help] =
+    axis === 'x'
+      ? (['forward', 200, 1, 'From the middle of the plate; negative is aft.'] as const)
+      : (['to the left', 80, 0.5, 'From the centre line; negative is to the right.'] as const);
+  return {
+    label: `Standoff ${number}, ${way}`,
+    symbol: `${axis}_${number}`,
+    quantity: 'length',
+    default: value * MM,
+    min: -most * MM,
+    max: most * MM,
+    step: step * MM,
+    group: 'Where they stand',
+    shownWhen: (values) => each(values) && Number(values['count']) >= number,
+    frameField: `body.standoff.${axis}${number}`,
+    help,
+  };
+};
+/** Where they start: six under a body whose antenna leaves on one side. */
+const SINGLES = [
+  [36, 16.5],
+  [36, -16.5],
+  [-36, 16.5],
+  [-36, -10],
+  [0, 23],
+  [4, -23],
+  [26, 16.5],
+  [26, -16.5],
+  [-26, 16.5],
+  [-26, -16.5],
+] as const;
+type SingleKey = `${'x' | 'y'}${1 | 2 | 3 | 4 | 5 | 6 | 7 | 8 | 9 | 10}`;
+const singles = Object.fromEntries(
+  SINGLES.flatMap(([x, y], i) => [
+    [`x${i + 1}`, single(i + 1, 'x', x)],
+    [`y${i + 1}`, single(i + 1, 'y', y)],
+  ]),
+) as Record<SingleKey, QuantityInput>;
 const spacing = (label: string, symbol: string, value: number, way: 'foreAft' | 'across'): QuantityInput => ({
   label,
   symbol,
@@ -54,7 +95,7 @@ const spacing = (label: string, symbol: string, value: number, way: 'foreAft' | 
   max: 250 * MM,
   step: 1 * MM,
   group: 'Where they stand',
-  shownWhen: (values) => !own(values),
+  shownWhen: (values) => !own(values) && !each(values),
   frameField: `body.standoff.${way}`,
   help: 'Middle to middle of the standoffs.',
 });
@@ -73,7 +114,8 @@ export const inputs = {
   layout: {
     label: 'Layout',
     choices: {
-      own: 'places as typed below',
+      own: 'mirrored pairs, as typed below',
+      each: 'each at its own place, as typed below',
       three: '3: a pair in front, one behind',
       four: '4: a pair at each end',
       five: '5: four, and one in the middle',
@@ -86,7 +128,7 @@ export const inputs = {
     group: 'Where they stand',
     parameters: ['columns'],
     frameField: 'body.standoff.layout',
-    help: 'A usual one by two spacings, or mirrored pairs anywhere.',
+    help: 'A usual one by two spacings, mirrored pairs anywhere, or no symmetry at all.',
   },
   count: {
     label: 'Number of standoffs',
@@ -97,9 +139,9 @@ export const inputs = {
     max: 10,
     step: 1,
     group: 'Where they stand',
-    shownWhen: own,
+    shownWhen: (values: Given) => own(values) || each(values),
     frameField: 'body.standoff.count',
-    help: 'Three at least. The last of an odd number stands on the centre line.',
+    help: 'Three at least. In pairs, the last of an odd number stands on the centre line.',
   },
   along1: along(1, 36),
   across1: across(1, 16.5),
@@ -111,6 +153,7 @@ export const inputs = {
   across4: across(4, 16.5),
   along5: along(5, 0),
   across5: across(5, 23),
+  ...singles,
   foreAft: spacing('Front pair to rear pair', 'a', 72, 'foreAft'),
   across: spacing('Across a pair', 'b', 33, 'across'),
   plateLength: {

@@ -7,8 +7,10 @@ const pair = (x: number, y: number, named?: Place['named']): Place[] => [
   { x, y: -y, named },
 ];
 
+const NUMBERS = [1, 2, 3, 4, 5, 6, 7, 8, 9, 10] as const;
+
 function typed(values: LayoutValues): Place[] {
-  const { count } = values;
+  const { count, layout } = values;
   if (!Number.isInteger(count))
     throw new InputError({
       parameter: 'count',
@@ -17,6 +19,12 @@ function typed(values: LayoutValues): Place[] {
       rule: 'must be a whole number',
       kind: 'count',
     });
+  if (layout === 'each')
+    return NUMBERS.slice(0, count).map((i) => ({
+      x: values[`x${i}`],
+      y: values[`y${i}`],
+      named: { x: `x${i}`, y: `y${i}` },
+    }));
   return ([1, 2, 3, 4, 5] as const).flatMap((i) => {
     const named = { x: `along${i}`, y: `across${i}` };
     if (count >= 2 * i) return pair(values[`along${i}`], values[`across${i}`], named);
@@ -30,7 +38,7 @@ function usual(values: LayoutValues): Place[] {
   const [front, aside] = [foreAft / 2, across / 2];
   if (layout === 'three') return [...pair(front, aside, named), { x: -front, y: 0, named }];
   if (layout === 'five') return [...pair(front, aside, named), ...pair(-front, aside, named), { x: 0, y: 0, named }];
-  if (layout === 'own') return typed(values);
+  if (layout === 'own' || layout === 'each') return typed(values);
   return patternPositions({ pattern: layout, foreAft, across }).map((place) => ({ ...place, named }));
 }
 
@@ -45,7 +53,7 @@ export function placesOf(values: LayoutValues): readonly Place[] {
 export function evenPlaces(count: number, like: readonly Place[]): readonly Place[] {
   const xs = like.map(({ x }) => x);
   const [rear, front] = [Math.min(...xs), Math.max(...xs)];
-  const aside = Math.max(...like.map(({ y }) => y));
+  const aside = Math.max(...like.map(({ y }) => Math.abs(y)));
   const whole = Math.floor(count / 2);
   const at = (i: number) => (whole === 1 ? front : front + ((rear - front) * i) / (whole - 1));
   const pairs = Array.from({ length: whole }, (_, i) => pair(at(i), aside)).flat();
