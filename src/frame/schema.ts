@@ -105,7 +105,9 @@ const item = loose({
       height: quantity({ kind: 'length', min: 0, max: 0.1 }),
     }),
   ),
-  wires: v.optional(list(loose({ side: oneOf(SIDES), reach: quantity({ kind: 'length', min: 0, max: 1 }) }))),
+  wires: v.optional(
+    list(loose({ side: oneOf(SIDES), reach: quantity({ kind: 'length', min: 0, max: 1 }), width: v.optional(size) })),
+  ),
 });
 
 const arrangement = loose({

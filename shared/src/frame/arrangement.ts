@@ -29,7 +29,7 @@ export function currentArrangement({ electronics: { current, arrangements } }: F
 }
 
 /** Air that the sheet asks for between parts, to standoffs and to the edge; common practice, no source. */
-const CLEARANCE = { columns: 0.5e-3, items: 0, edge: 0.5e-3, height: 0 } as const;
+export const FIT_CLEARANCE = { columns: 0.5e-3, items: 0, edge: 0.5e-3, height: 0 } as const;
 
 /** The main plate with its standoffs, as arrangements are fitted into it. */
 export function fitBody({ body }: FrameRecord): FitBody {
@@ -37,7 +37,7 @@ export function fitBody({ body }: FrameRecord): FitBody {
   return {
     plate: { length: body.length, width: body.width, ...(body.end < body.width ? { nose: end, tail: end } : {}) },
     standoffDiameter: body.standoff.outerDiameter,
-    clearance: CLEARANCE,
+    clearance: FIT_CLEARANCE,
   };
 }
 

@@ -2,9 +2,6 @@ import { nutAcrossCorners, USUAL_BOARD_HOLES, type Arrangement, type FitItem } f
 import type { ArrangementValues, FitValues } from './inputs.ts';
 
 const MM = 1e-3;
-/** Usual sizes that play a small part: receiver, and the tube or print that leads the antenna out at the tail. */
-const RECEIVER = { length: 14 * MM, width: 11 * MM, height: 5 * MM };
-const EXIT = { length: 10 * MM, width: 8 * MM, height: 6 * MM };
 /** Plugs stand in the middle of a side [m]. */
 const PLUGS = 20 * MM;
 /** Barrel of a camera over its body. */
@@ -21,23 +18,68 @@ function transmitter(own: ArrangementValues, shared: FitValues): FitItem[] {
   const at =
     own.place === 'on'
       ? { x: own.stackAt, z: shared.mounts + own.boards + shared.nuts }
-      : { x: own.transmitterAt, z: shared.mounts };
+      : { x: own.transmitterAt, z: own.transmitterAbove };
   return [{ name: 'transmitter', kind: 'transmitter', ...size, ...at, y: 0, mass: 0 }];
+}
+
+/** Capacitor, receiver and the exit of the antenna: those that are there, wherever they lie. */
+function smallParts(own: ArrangementValues, shared: FitValues): FitItem[] {
+  const turned = (lies: 'along' | 'across' | 'none', longer: number, other: number) =>
+    lies === 'along' ? { length: longer, width: other } : { length: other, width: longer };
+  const { capacitorDiameter, capacitorLength, receiverLength, receiverWidth, receiverHeight } = shared;
+  const exit = { length: shared.exitLength, width: shared.exitWidth, height: shared.exitHeight };
+  const parts: (FitItem | false)[] = [
+    own.capacitorLies !== 'none' && {
+      name: 'capacitor',
+      kind: 'capacitor',
+      ...turned(own.capacitorLies, capacitorLength, capacitorDiameter),
+      height: capacitorDiameter,
+      x: own.capacitorAt,
+      y: own.capacitorAside,
+      z: own.capacitorAbove,
+      mass: 0,
+    },
+    own.receiverLies !== 'none' && {
+      name: 'receiver',
+      kind: 'receiver',
+      ...turned(own.receiverLies, receiverLength, receiverWidth),
+      height: receiverHeight,
+      x: own.receiverAt,
+      y: own.receiverAside,
+      z: own.receiverAbove,
+      mass: 0,
+    },
+    own.exit !== 'none' && {
+      name: 'antenna exit',
+      kind: 'antenna',
+      ...exit,
+      ...(own.exit === 'tail'
+        ? { x: (exit.length - shared.bodyLength) / 2, y: 0, overhang: MM / 2 }
+        : { x: own.exitAt, y: own.exitAside }),
+      z: own.exitAbove,
+      mass: 0,
+    },
+  ];
+  return parts.filter((part) => part !== false);
 }
 
 /** The arrangement as the package wants it. */
 export function arrange(name: string, own: ArrangementValues, shared: FitValues): Arrangement {
-  const { cameraSide, lensReach, capacitorDiameter, plugs, sides } = shared;
+  const { cameraSide, lensReach, plugs, sides } = shared;
   const wires = [
     { side: 'front', reach: plugs, width: PLUGS },
     { side: 'rear', reach: plugs, width: PLUGS },
     { side: 'left', reach: sides },
     { side: 'right', reach: sides },
   ] as const;
-  const stations = own.count === 'six' ? [own.front, own.middle, own.rear] : [own.front, own.rear];
+  const stations = [
+    { x: own.front, across: own.frontAcross },
+    ...(own.count === 'six' ? [{ x: own.middle, across: own.middleAcross }] : []),
+    { x: own.rear, across: own.rearAcross },
+  ];
   return {
     name,
-    standoffs: stations.flatMap((x) => [1, -1].map((side) => ({ x, y: (side * shared.across) / 2 }))),
+    standoffs: stations.flatMap(({ x, across }) => [1, -1].map((side) => ({ x, y: (side * across) / 2 }))),
     items: [
       {
         name: 'board stack',
@@ -66,36 +108,14 @@ export function arrange(name: string, own: ArrangementValues, shared: FitValues)
         height: cameraSide,
         x: own.cameraAt,
         y: 0,
-        z: 0,
+        z: shared.cameraAbove,
         tilt: own.tilt,
         lens: { reach: lensReach, diameter: LENS_SHARE * cameraSide },
         openAbove: shared.cameraCover === 'open',
         mass: 0,
       },
       ...transmitter(own, shared),
-      {
-        name: 'capacitor',
-        kind: 'capacitor',
-        length: capacitorDiameter,
-        width: shared.capacitorLength,
-        height: capacitorDiameter,
-        x: own.capacitorAt,
-        y: 0,
-        z: 0,
-        mass: 0,
-      },
-      { name: 'receiver', kind: 'receiver', ...RECEIVER, x: own.receiverAt, y: 0, z: 0, mass: 0 },
-      // Flush with the tail, where it leads the antenna out.
-      {
-        name: 'antenna exit',
-        kind: 'antenna',
-        ...EXIT,
-        x: (EXIT.length - shared.bodyLength) / 2,
-        y: 0,
-        z: 0,
-        overhang: MM / 2,
-        mass: 0,
-      },
+      ...smallParts(own, shared),
     ],
   };
 }

@@ -94,6 +94,8 @@ const FIELDS: Readonly<Record<string, string>> = {
   boardSide: 'BoardSide',
   height: 'Boards',
   tilt: 'Tilt',
+  standoffs: 'FrontAcross',
+  columns: 'FrontAcross',
 };
 
 /** Runs one arrangement; its errors go to its own fields and name it. */

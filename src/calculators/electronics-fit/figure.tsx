@@ -95,23 +95,21 @@ function Plan({ one, values, show }: ViewProps) {
           />
         );
       })}
-      {one.items.map(({ item: { name, kind, x, z } }) => {
+      {one.items.map(({ item: { name, kind, x, y, z } }) => {
         const tone = isTouched(one, name) ? 'bad' : 'quiet';
         const text = isTouched(one, name) ? 'collides' : '';
         if (kind === 'board' || kind === 'transmitter') {
           // What sits on the stack would hide its name.
           const under = kind === 'board' && one.items.some(({ item }) => item.kind === 'transmitter' && item.z > z);
           const says = [kind === 'board' ? 'stack' : name, text].filter(Boolean).join(': ');
-          return (
-            <Label key={name} at={{ x, y: 0 }} dy={under ? -9 : 9} text={under ? `on ${says}` : says} tone={tone} />
-          );
+          return <Label key={name} at={{ x, y }} dy={under ? -9 : 9} text={under ? `on ${says}` : says} tone={tone} />;
         }
         if (kind !== 'camera' && kind !== 'capacitor') return null;
         const out = Math.abs(x) > 0.6 * half ? -Math.sign(x) : Math.sign(x) || 1;
         return (
           <Leader
             key={name}
-            at={{ x, y: 0 }}
+            at={{ x, y }}
             dx={8 * out}
             dy={kind === 'camera' ? -66 : 68}
             text={[name, text].filter(Boolean).join(': ')}
@@ -163,7 +161,7 @@ function Side({ one, values, show }: ViewProps) {
             </g>
           );
         }
-        if (item.kind === 'capacitor') {
+        if (item.kind === 'capacitor' && item.length <= item.width) {
           const { x0, x1, z0, z1 } = parts[0]!.box;
           return (
             <Outline key={item.name} circle={{ x: (x0 + x1) / 2, y: (z0 + z1) / 2, radius: (x1 - x0) / 2 }} {...look} />

@@ -22,9 +22,9 @@ export default defineCalculator({
   figureCaption:
     'Both arrangements from above and from the right, to scale. What collides is hatched and says so; dashed outlines are room for wires; the dashed line in the side view is what the stack needs. Without a name, at the tail: receiver and antenna exit.',
   assumptions: [
-    'Parts are upright boxes along the frame, the camera a tilted one with a round lens. The top plate lies over all of them. A capacitor lies across the body.',
+    'Parts are upright boxes along the frame, the camera a tilted one with a round lens. The top plate lies over all of them, but for an open camera.',
     'Shortest body: the order fore and aft stays, each pair of standoffs moves as one, nothing moves sideways.',
-    'Holes of the boards are the usual ones of their pattern, nuts those of ISO 4032; receiver 14 × 11 × 5 mm, antenna exit 10 × 8 mm, flush with the tail.',
+    'Holes of the boards are the usual ones of their pattern, nuts those of ISO 4032.',
     'Hit: real peak 1.5 times the linear one, standoffs of 6061-T6 with an M3 thread between plates of 3 and 2 mm, radius of gyration 48 mm, 2 mm above the top plate. Soft wires give way. Results are estimates.',
     'Lengths sold are common practice; boards, nuts and standoffs vary by some tenths of a millimetre.',
   ],

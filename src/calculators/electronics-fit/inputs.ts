@@ -10,7 +10,7 @@ const HIT = 'Nose-first hit';
 export const inputs = {
   ...prefixed(
     'a',
-    arrangement('Arrangement A', {
+    arrangement('A', {
       stackAt: 0,
       pattern: '30.5x30.5',
       boards: 13,
@@ -27,7 +27,7 @@ export const inputs = {
   ),
   ...prefixed(
     'b',
-    arrangement('Arrangement B', {
+    arrangement('B', {
       stackAt: 10,
       pattern: '30.5x30.5',
       boards: 13,
@@ -60,10 +60,6 @@ export const inputs = {
     frameField: 'body.taperLength',
     parameters: ['length'],
   }),
-  across: length(BODY, 'Across a pair', [36, 10, 120, 0.5], 'Between the middles of two standoffs of a pair.', {
-    frameField: 'body.standoff.across',
-    parameters: ['standoffs', 'columns'],
-  }),
   outerDiameter: length(BODY, 'Standoffs, outside', [5, 3, 8, 0.1], 'Of a round one, or across flats.', {
     frameField: 'body.standoff.outerDiameter',
     parameters: ['standoffDiameter'],
@@ -80,7 +76,7 @@ export const inputs = {
     'Nuts and screw ends on it',
     [2, 0, 10, 0.1],
     'What stands above the boards at their four screws.',
-    { symbol: 'h_n' },
+    { symbol: 'h_n', frameField: 'electronics.board.nuts' },
   ),
   digitalLength: length(PARTS, 'Digital transmitter, length', [33, 15, 60, 0.5], 'Usual: 25 to 38 mm.', {
     frameField: 'electronics.digital.length',
@@ -113,31 +109,60 @@ export const inputs = {
     frameField: 'electronics.camera.cover',
     help: 'A camera ahead of the top plate asks nothing of the standoffs.',
   },
+  cameraAbove: length(PARTS, 'Camera above the plate', [0, 0, 30, 0.5], 'Its lowest point, as tilted.', {
+    frameField: 'electronics.camera.z',
+  }),
   lensReach: length(PARTS, 'Lens ahead of the body', [6, 0, 25, 0.5], 'Along the line of sight.', {
     parameters: ['lens'],
+    frameField: 'electronics.camera.lens',
   }),
   capacitorDiameter: length(PARTS, 'Capacitor, diameter', [10, 4, 20, 0.5], 'Usual: 8 to 12.5 mm.', {
     frameField: 'electronics.capacitor.height',
   }),
   capacitorLength: length(PARTS, 'Capacitor, length', [25, 8, 45, 0.5], 'Usual: 20 to 30 mm, legs bent under.', {
-    frameField: 'electronics.capacitor.width',
+    frameField: 'electronics.capacitor.longest',
+  }),
+  receiverLength: length(PARTS, 'Receiver, length', [14, 5, 40, 0.5], 'Usual: 11 to 20 mm.', {
+    frameField: 'electronics.receiver.longest',
+  }),
+  receiverWidth: length(PARTS, 'Receiver, width', [11, 5, 30, 0.5], 'Usual: 10 to 14 mm.', {
+    frameField: 'electronics.receiver.narrowest',
+  }),
+  receiverHeight: length(PARTS, 'Receiver, height', [5, 1, 20, 0.5], 'With its plug and heat shrink.', {
+    frameField: 'electronics.receiver.height',
+  }),
+  exitLength: length(PARTS, 'Antenna exit, length', [10, 2, 40, 0.5], 'Fore and aft, inside the body.', {
+    frameField: 'electronics.antenna.length',
+  }),
+  exitWidth: length(PARTS, 'Antenna exit, width', [8, 2, 40, 0.5], 'Across the body, at most.', {
+    frameField: 'electronics.antenna.width',
+  }),
+  exitHeight: length(PARTS, 'Antenna exit, height', [6, 2, 30, 0.5], 'Of what leads the antenna out.', {
+    frameField: 'electronics.antenna.height',
   }),
   columnsAir: length(ROOM, 'Air to standoffs', [1.5, 0, 10, 0.1], 'From a part to the side of a standoff.', {
     symbol: 'c',
+    frameField: 'electronics.air.columns',
   }),
-  itemsAir: length(ROOM, 'Air between parts', [1, 0, 10, 0.1], 'In plan, where two share a height.'),
-  edgeAir: length(ROOM, 'Inside the edge', [1, 0, 10, 0.1], 'From a part or a standoff to the edge of the plate.'),
+  itemsAir: length(ROOM, 'Air between parts', [1, 0, 10, 0.1], 'In plan, where two share a height.', {
+    frameField: 'electronics.air.items',
+  }),
+  edgeAir: length(ROOM, 'Inside the edge', [1, 0, 10, 0.1], 'From a part or a standoff to the edge of the plate.', {
+    frameField: 'electronics.air.edge',
+  }),
   plugs: length(
     ROOM,
     'Plugs fore and aft of the stack',
     [3, 0, 20, 0.5],
     'Room ahead and behind for plugs and wires to the camera, the capacitor, the pack.',
+    { frameField: 'electronics.board.plugs' },
   ),
   sides: length(
     ROOM,
     'Motor wires beside the stack',
     [2, 0, 20, 0.5],
     'Room left and right; they may leave the plate.',
+    { frameField: 'electronics.board.sides' },
   ),
   heightAir: length(ROOM, 'Air over the tallest', [1.5, 0, 10, 0.1], 'For heat, wires and parts not quite as drawn.', {
     symbol: 'c_h',

@@ -1,56 +1,8 @@
-import { currentArrangement } from '../arrangement.ts';
-import type { Arrangement, FitItem, FitKind } from '../../fit/index.ts';
+import type { Arrangement, FitKind } from '../../fit/index.ts';
+import { currentArrangement, FIT_CLEARANCE } from '../arrangement.ts';
 import type { FrameRecord } from '../record.ts';
+import { nutsOf, part, TOLD, transmitterKind, wireRoom, type Size, type Transmitter } from './arrangement-told.ts';
 import type { DerivedField, DerivedFields } from './derived-field.ts';
-
-const SIZES = ['length', 'width', 'height', 'x', 'z', 'tilt'] as const satisfies readonly (keyof FitItem)[];
-type Size = (typeof SIZES)[number];
-const PARTS = ['board', 'camera', 'transmitter', 'receiver', 'capacitor'] as const satisfies readonly FitKind[];
-const COUNTS: Readonly<Record<number, string>> = { 4: 'four', 6: 'six' };
-
-/** An analogue transmitter is a square board, at most this high; anything else counts as a digital one [m]. */
-const ANALOGUE_HEIGHT = 0.008;
-type Transmitter = 'analogue' | 'digital';
-
-/** The first part of its kind. */
-const part = ({ items }: Arrangement, kind: FitKind): FitItem | undefined => items.find((item) => item.kind === kind);
-
-function transmitterKind(arrangement: Arrangement): Transmitter | 'none' {
-  const found = part(arrangement, 'transmitter');
-  if (!found) return 'none';
-  return found.length === found.width && found.height <= ANALOGUE_HEIGHT ? 'analogue' : 'digital';
-}
-
-/** On the boards, or on the plate. */
-function transmitterPlace(arrangement: Arrangement): string | undefined {
-  const [transmitter, board] = [part(arrangement, 'transmitter'), part(arrangement, 'board')];
-  return transmitter && board && (transmitter.z < board.z + board.height ? 'behind' : 'on');
-}
-
-function cameraCover(arrangement: Arrangement): string | undefined {
-  const camera = part(arrangement, 'camera');
-  return camera && (camera.openAbove ? 'open' : 'under');
-}
-
-/** Place of the pair between the foremost and the rearmost, where there is one. */
-const middlePair = ({ standoffs }: Arrangement): number | undefined =>
-  standoffs.length === 6 ? standoffs.map(({ x }) => x).sort((a, b) => a - b)[2] : undefined;
-
-/** What may be told of one arrangement. */
-const TOLD: Readonly<Record<string, (arrangement: Arrangement) => number | string | undefined>> = {
-  ...Object.fromEntries(
-    PARTS.flatMap((kind) =>
-      SIZES.map((size) => [`${kind}.${size}`, (one: Arrangement) => part(one, kind)?.[size]] as const),
-    ),
-  ),
-  'transmitter.kind': transmitterKind,
-  'transmitter.place': transmitterPlace,
-  'camera.cover': cameraCover,
-  'standoffs.count': ({ standoffs }) => COUNTS[standoffs.length],
-  'standoffs.middle': middlePair,
-  'standoffs.front': ({ standoffs }) => Math.max(...standoffs.map(({ x }) => x)),
-  'standoffs.rear': ({ standoffs }) => Math.min(...standoffs.map(({ x }) => x)),
-};
 
 /** The first that is not in use. */
 const other = ({ electronics: { current, arrangements } }: FrameRecord): Arrangement | undefined =>
@@ -69,6 +21,20 @@ const told = (prefix: string, of: (record: FrameRecord) => Arrangement | undefin
     ]),
   );
 
+/** Sides of a part by their length, wherever it is first found. */
+const bySize = (kind: FitKind, choose: (...sides: number[]) => number): DerivedField => ({
+  get: (record) =>
+    [currentArrangement(record), other(record)].flatMap((one) => {
+      const found = one && part(one, kind);
+      return found ? [choose(found.length, found.width)] : [];
+    })[0],
+});
+
+/** Of the arrangement in use. */
+const inUse = (get: (arrangement: Arrangement) => number | undefined): DerivedField => ({
+  get: (record) => get(currentArrangement(record)),
+});
+
 /** Of the transmitter of that kind, in the arrangement in use or else in the other. */
 const ofTransmitter = (kind: Transmitter, size: Size): DerivedField => ({
   get: (record) =>
@@ -81,6 +47,19 @@ const ofTransmitter = (kind: Transmitter, size: Size): DerivedField => ({
 export const ELECTRONICS: DerivedFields = {
   ...told('electronics', currentArrangement),
   ...told('electronics.other', other),
+  'electronics.board.nuts': inUse(nutsOf),
+  'electronics.board.plugs': inUse((one) => part(one, 'board') && wireRoom(one, ['front', 'rear'])),
+  'electronics.board.sides': inUse((one) => part(one, 'board') && wireRoom(one, ['left', 'right'])),
+  'electronics.camera.lens': inUse((one) => {
+    const camera = part(one, 'camera');
+    return camera && (camera.lens?.reach ?? 0);
+  }),
+  'electronics.capacitor.longest': bySize('capacitor', Math.max),
+  'electronics.receiver.longest': bySize('receiver', Math.max),
+  'electronics.receiver.narrowest': bySize('receiver', Math.min),
+  'electronics.air.columns': { get: () => FIT_CLEARANCE.columns },
+  'electronics.air.items': { get: () => FIT_CLEARANCE.items },
+  'electronics.air.edge': { get: () => FIT_CLEARANCE.edge },
   'electronics.analogue.side': ofTransmitter('analogue', 'length'),
   'electronics.analogue.height': ofTransmitter('analogue', 'height'),
   'electronics.digital.length': ofTransmitter('digital', 'length'),
