@@ -1,4 +1,4 @@
-import type { ArrangementFit, CaseName, Check, ModeName, PartGroup } from '@frameworthy/shared/frame';
+import type { ArrangementFit, CaseName, Check, ModeName, PartGroup, UnderPropeller } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 
 /** What happens, as the head of a row and inside a sentence. */
@@ -192,6 +192,31 @@ export function sentence({ case: name, mode, speed, margin }: Check, show: Show)
     ? `${when}, ${gives}: ${show(1 / margin.typical, 'percent', 2)} of what it bears.`
     : `${when}, the nearest thing is that ${gives}; ${show(1 / margin.typical, 'percent', 2)} of the way there.`;
 }
+
+/** What the propellers strike, and what they turn over or under: a sentence for each, the worst first. */
+export function propellerWords(
+  room: readonly UnderPropeller[],
+  show: Show,
+): { level: 'bad' | 'marginal'; text: string }[] {
+  const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
+  return room.map(({ name, reach, height }) =>
+    height <= 0
+      ? {
+          level: 'bad',
+          text: `${capital(name)} stands ${show(reach, 'length', 2)} inside a propeller’s circle, in the height of the blades: they strike it.`,
+        }
+      : {
+          level: 'marginal',
+          text: `${capital(name)} reaches ${show(reach, 'length', 2)} into a propeller’s circle, ${show(height, 'length', 2)} from the blades in height: a bent arm takes that away.`,
+        },
+  );
+}
+
+/** Where neighbouring arms run into each other. */
+export const armEndWords = (gap: number, show: Show): string | undefined =>
+  gap < 0
+    ? `The arms run ${show(-gap, 'length', 2)} into each other in the middle: shorten root or arm, or widen the layout.`
+    : undefined;
 
 /** Why an arrangement does not fit, one sentence for each thing. */
 export function fitWords({ collisions, tooTall }: ArrangementFit, show: Show): string[] {

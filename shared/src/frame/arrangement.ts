@@ -6,6 +6,7 @@ import {
   type Arrangement,
   type Collision,
   type FitBody,
+  type PlacedItem,
 } from '../fit/index.ts';
 import type { FrameRecord } from './record.ts';
 
@@ -25,6 +26,19 @@ export function currentArrangement({ electronics: { current, arrangements } }: F
     quantity: 'arrangement in use',
     value: current,
     rule: 'must be one of the arrangements by name',
+  });
+}
+
+/** Puts the parts in their places; what cannot be is named by its path in the record, as a door would name it. */
+function placeItems(record: FrameRecord, arrangement: Arrangement): PlacedItem[] {
+  const at = `electronics.arrangements.${record.electronics.arrangements.indexOf(arrangement)}.items`;
+  return arrangement.items.map((item, i) => {
+    try {
+      return placeItem(item);
+    } catch (error) {
+      if (!(error instanceof InputError)) throw error;
+      throw new InputError({ ...error, parameter: `${at}.${i}.${error.parameter}` });
+    }
   });
 }
 
@@ -53,7 +67,9 @@ export function fitBody({ body }: FrameRecord): FitBody {
 export function electronicsGap(record: FrameRecord): number {
   const arrangement = currentArrangement(record);
   const { length } = record.body.standoff;
-  const above = arrangement.items.filter(({ openAbove }) => !openAbove).map((item) => length - placeItem(item).top);
+  const above = placeItems(record, arrangement)
+    .filter(({ item }) => !item.openAbove)
+    .map(({ top }) => length - top);
   const beside = freeMargins(fitBody(record), arrangement).toStandoffs?.gap ?? length;
   return Math.min(length, beside, ...above);
 }
@@ -79,11 +95,12 @@ export function frameFit(record: FrameRecord): ArrangementFit[] {
   const { length } = record.body.standoff;
   return record.electronics.arrangements.map((arrangement) => ({
     name: arrangement.name,
-    collisions: findCollisions(body, arrangement),
-    tooTall: arrangement.items
-      .filter(({ openAbove }) => !openAbove)
-      .map((item) => ({ name: item.name, by: placeItem(item).top - length }))
+    // Before the collisions: an error there names no field.
+    tooTall: placeItems(record, arrangement)
+      .filter(({ item }) => !item.openAbove)
+      .map(({ item, top }) => ({ name: item.name, by: top - length }))
       .filter(({ by }) => by > 0),
+    collisions: findCollisions(body, arrangement),
   }));
 }
 

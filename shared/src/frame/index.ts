@@ -21,6 +21,7 @@ export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
 export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
 export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';
 export { frameOutline } from './outline.ts';
+export { armEndGap, BLADE_HALF_HEIGHT, propellerRoom, type UnderPropeller } from './propeller-room.ts';
 export {
   changedCases,
   changedFields,

@@ -1,10 +1,42 @@
-import type { ArrangementFit } from '@frameworthy/shared/frame';
+import type { ArrangementFit, UnderPropeller } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 import { Verdict } from '~/island/Verdict.tsx';
-import { fitWords } from '../words.ts';
+import { armEndWords, fitWords, propellerWords } from '../words.ts';
 
-/** Each arrangement of the electronics: whether it fits, and if not, by how much it does not. */
-export function Fit({ fit, show }: { fit: readonly ArrangementFit[]; show: Show }) {
+/** Whether a frame fits together: its parts, its propellers, its arms. */
+export interface FrameRoom {
+  fit: readonly ArrangementFit[];
+  propellers: readonly UnderPropeller[];
+  /** Between the inner ends of neighbouring arms [m]. */
+  armEnds: number;
+}
+
+/** Propellers and arms against the body. */
+export function Room({ propellers, armEnds, show }: Omit<FrameRoom, 'fit'> & { show: Show }) {
+  const words = propellerWords(propellers, show);
+  const meet = armEndWords(armEnds, show);
+  return (
+    <>
+      <li>
+        {'Propellers: '}
+        {words.length === 0 ? (
+          <Verdict level="good" text="their circles clear body, standoffs and battery" />
+        ) : (
+          words.map(({ level, text }) => <Verdict key={text} level={level} text={text} />)
+        )}
+      </li>
+      {meet && (
+        <li>
+          {'Arms: '}
+          <Verdict level="bad" text={meet} />
+        </li>
+      )}
+    </>
+  );
+}
+
+/** Each arrangement of the electronics: whether it fits, and if not, by how much it does not; then propellers and arms. */
+export function Fit({ fit, show, ...room }: FrameRoom & { show: Show }) {
   return (
     <ul class="fit">
       {fit.map((one) => {
@@ -20,6 +52,7 @@ export function Fit({ fit, show }: { fit: readonly ArrangementFit[]; show: Show 
           </li>
         );
       })}
+      <Room {...room} show={show} />
     </ul>
   );
 }

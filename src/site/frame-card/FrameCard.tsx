@@ -1,8 +1,10 @@
 import {
+  armEndGap,
   evaluateFrame,
   firstToGive,
   frameFit,
   frameOutline,
+  propellerRoom,
   type ArrangementFit,
   type FrameRecord,
 } from '@frameworthy/shared/frame';
@@ -15,6 +17,7 @@ import { packRecord } from '~/frame/compress.ts';
 import { explainRecord } from '~/frame/explain.ts';
 import { FIRST_SAMPLE, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival } from '~/frame/shelf.ts';
+import { Room } from '~/frame/ui/Fit.tsx';
 import { Mass } from '~/frame/ui/Mass.tsx';
 import { CASE_WORDS, fitWords, MODE_WORDS, sentence } from '~/frame/words.ts';
 import { UnitsChoice } from '~/frame/ui/UnitsChoice.tsx';
@@ -104,7 +107,9 @@ export function FrameCard() {
   const word = useWord(record);
   const worked = useMemo(() => {
     try {
-      return { evaluation: evaluateFrame(record), outline: frameOutline(record) };
+      const outline = frameOutline(record);
+      const room = { propellers: propellerRoom(record, outline), armEnds: armEndGap(record) };
+      return { evaluation: evaluateFrame(record), outline, room };
     } catch (error) {
       return { problem: explainRecord(error, show).text };
     }
@@ -139,6 +144,9 @@ export function FrameCard() {
               <figure class="figure">
                 <SideView outline={worked.outline} show={show} />
               </figure>
+              <ul class="fit">
+                <Room {...worked.room} show={show} />
+              </ul>
             </div>
             <div>
               <section aria-labelledby="card-mass">

@@ -1,10 +1,11 @@
 import {
+  armEndGap,
   evaluateFrame,
   frameFit,
   frameOutline,
   governingHit,
+  propellerRoom,
   standoffForces,
-  type ArrangementFit,
   type FrameEvaluation,
   type FrameRecord,
   type StandoffForces,
@@ -19,7 +20,7 @@ import { explainRecord, type Explained } from '~/frame/explain.ts';
 import { FIRST_SAMPLE, isSame, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival, withCurrent } from '~/frame/shelf.ts';
 import { Bar } from '~/frame/ui/Bar.tsx';
-import { Fit } from '~/frame/ui/Fit.tsx';
+import { Fit, type FrameRoom } from '~/frame/ui/Fit.tsx';
 import { FirstToGive, levelOf } from '~/frame/ui/FirstToGive.tsx';
 import { Gains } from '~/frame/ui/Gains.tsx';
 import { Mass } from '~/frame/ui/Mass.tsx';
@@ -37,7 +38,7 @@ import { Sections } from './Sections.tsx';
 interface Worked {
   evaluation: FrameEvaluation;
   outline: FrameOutline;
-  fit: readonly ArrangementFit[];
+  room: FrameRoom;
   forces: readonly StandoffForces[];
   record: FrameRecord;
 }
@@ -48,12 +49,13 @@ function useWorked(record: FrameRecord, show: Show): { worked: Worked | undefine
   return useMemo(() => {
     try {
       const evaluation = evaluateFrame(record);
+      const outline = frameOutline(record);
       last.current = {
         record,
         evaluation,
         forces: standoffForces(record, evaluation.balance),
-        outline: frameOutline(record),
-        fit: frameFit(record),
+        outline,
+        room: { fit: frameFit(record), propellers: propellerRoom(record, outline), armEnds: armEndGap(record) },
       };
       return { worked: last.current, problem: undefined };
     } catch (error) {
@@ -185,7 +187,7 @@ export function FrameSheet() {
             </section>
             <section aria-labelledby="fit">
               <h2 id="fit">What fits</h2>
-              <Fit fit={worked.fit} show={show} />
+              <Fit {...worked.room} show={show} />
             </section>
             <section aria-labelledby="mass">
               <h2 id="mass">Mass and balance</h2>
