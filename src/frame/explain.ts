@@ -32,23 +32,26 @@ const PATHS: Readonly<Record<string, LeafPath>> = {
   tongueLength: 'body.tongueLength',
 };
 
+/** Path of a problem with all standoffs together. */
+export const STANDOFFS = 'electronics.standoffs';
+
 export interface Explained {
-  /** Of the field that cannot be so, where one is to blame. */
-  path?: LeafPath;
+  /** Of the field that cannot be so, where one is to blame: a leaf's, or one within the electronics. */
+  path?: string;
   text: string;
 }
+
+const own = <T>(table: Readonly<Record<string, T>>, key: string): T | undefined =>
+  Object.hasOwn(table, key) ? table[key] : undefined;
 
 /** Why a record cannot be worked out, in the reader's words and units. */
 export function explainRecord(error: unknown, show: Show): Explained {
   if (!(error instanceof InputError))
     return { text: 'These values together cannot be computed. Take the last one back.' };
   const { parameter, quantity, value, rule, limit, kind } = error;
-  const path = Object.hasOwn(FIELDS, parameter)
-    ? (parameter as LeafPath)
-    : Object.hasOwn(PATHS, parameter)
-      ? PATHS[parameter]
-      : undefined;
-  const field = path && FIELDS[path];
+  const leaf = Object.hasOwn(FIELDS, parameter) ? (parameter as LeafPath) : own(PATHS, parameter);
+  const path = parameter.startsWith('electronics.') ? parameter : parameter === 'columns' ? STANDOFFS : leaf;
+  const field = leaf && FIELDS[leaf];
   const unit = kind ?? (field && 'kind' in field ? field.kind : 'ratio');
   const amount = typeof value === 'number' && Number.isFinite(value) ? ` ${show(value, unit, 4)}` : '';
   const bound = limit === undefined ? '' : ` (${show(limit, unit, 4)})`;

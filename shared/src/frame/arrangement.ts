@@ -34,6 +34,13 @@ function placeItems(record: FrameRecord, arrangement: Arrangement): PlacedItem[]
   const at = `electronics.arrangements.${record.electronics.arrangements.indexOf(arrangement)}.items`;
   return arrangement.items.map((item, i) => {
     try {
+      if (arrangement.items.findIndex(({ name }) => name === item.name) < i)
+        throw new InputError({
+          parameter: 'name',
+          quantity: `name “${item.name}”`,
+          value: item.name,
+          rule: 'is another part’s already: collisions are told by names',
+        });
       return placeItem(item);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;

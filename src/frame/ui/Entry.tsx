@@ -101,14 +101,22 @@ interface ChoiceProps {
   choices: Readonly<Record<string, string>>;
   onValue: (value: string) => void;
   href?: string;
+  /** What is wrong with it together with others. */
+  problem?: string;
 }
 
 /** One of a few named things, in one row. */
-export function Choice({ id, label, value, choices, onValue, href }: ChoiceProps) {
+export function Choice({ id, label, value, choices, onValue, href, problem }: ChoiceProps) {
   return (
-    <div class="row choice">
+    <div class={problem ? 'row choice wrong' : 'row choice'}>
       <label for={id}>{label}</label>
-      <select id={id} autocomplete="off" onChange={(event) => onValue(event.currentTarget.value)}>
+      <select
+        id={id}
+        autocomplete="off"
+        aria-invalid={problem ? 'true' : undefined}
+        aria-describedby={problem ? `${id}-problem` : undefined}
+        onChange={(event) => onValue(event.currentTarget.value)}
+      >
         {Object.entries(choices).map(([key, text]) => (
           <option key={key} value={key} selected={key === value}>
             {text}
@@ -119,6 +127,11 @@ export function Choice({ id, label, value, choices, onValue, href }: ChoiceProps
         <a class="why" href={href} aria-label={`Explained: ${label}`}>
           why
         </a>
+      )}
+      {problem && (
+        <p class="problem" id={`${id}-problem`}>
+          {problem}
+        </p>
       )}
     </div>
   );

@@ -1,39 +1,14 @@
 import { currentArrangement, withValue, type FrameRecord, type HardwareItem } from '@frameworthy/shared/frame';
-import { FIT_KINDS, type Arrangement, type FitItem } from '@frameworthy/shared/fit';
+import type { Arrangement, FitItem } from '@frameworthy/shared/fit';
 import type { UnitChoice } from '@frameworthy/shared/quantity';
 import { Choice, Entry, Text, type EntryRange } from '~/frame/ui/Entry.tsx';
 import { Section } from '~/frame/ui/Section.tsx';
+import { ItemFields, MASS, PLACE } from './ItemFields.tsx';
 import type { EditProps } from './Sections.tsx';
+import { STANDOFFS } from '~/frame/explain.ts';
 
-const mm = (least: number, most: number): EntryRange => ({
-  kind: 'length',
-  min: least / 1e3,
-  max: most / 1e3,
-  step: 1e-3,
-});
-const PLACE = mm(-250, 250);
-const SIZE = mm(1, 200);
-const MASS: EntryRange = { kind: 'mass', min: 0, max: 1, step: 5e-4 };
-const TILT: EntryRange = { kind: 'angle', min: -Math.PI / 2, max: Math.PI / 2, step: Math.PI / 36 };
 const COUNT: EntryRange = { kind: 'count', min: 0, max: 200, step: 1 };
 const PRICE: EntryRange = { kind: 'ratio', min: 0, max: 1e5, step: 0.1 };
-
-const KINDS = Object.fromEntries(FIT_KINDS.map((kind) => [kind, kind]));
-
-const ITEM_FIELDS: readonly {
-  key: 'length' | 'width' | 'height' | 'x' | 'y' | 'z' | 'mass' | 'tilt';
-  label: string;
-  range: EntryRange;
-}[] = [
-  { key: 'length', label: 'Length', range: SIZE },
-  { key: 'width', label: 'Width', range: SIZE },
-  { key: 'height', label: 'Height', range: SIZE },
-  { key: 'x', label: 'Middle, forward', range: PLACE },
-  { key: 'y', label: 'Middle, to the left', range: PLACE },
-  { key: 'z', label: 'Above the main plate', range: mm(-20, 100) },
-  { key: 'tilt', label: 'Tilt upwards', range: TILT },
-  { key: 'mass', label: 'Mass', range: MASS },
-];
 
 const replaced = <T,>(list: readonly T[], at: number, value: T): T[] => list.map((one, i) => (i === at ? value : one));
 const removed = <T,>(list: readonly T[], at: number): T[] => list.filter((_, i) => i !== at);
@@ -54,6 +29,8 @@ interface ArrangementProps {
   arrangement: Arrangement;
   units: UnitChoice;
   onChange: (arrangement: Arrangement, what: string) => void;
+  /** What is wrong with a value, by its path within the arrangement. */
+  problem: (path: string) => string | undefined;
 }
 
 /** On the middle line, clear of those that stand: two in one place carry no plate. */
@@ -74,12 +51,13 @@ function freshName(items: readonly { name: string }[]): string {
   return name();
 }
 
-function Standoffs({ arrangement, units, onChange }: ArrangementProps) {
+function Standoffs({ arrangement, units, onChange, problem }: ArrangementProps) {
   const { standoffs } = arrangement;
   const put = (next: Arrangement['standoffs'], what: string) => onChange({ ...arrangement, standoffs: next }, what);
   return (
     <fieldset class="places">
       <legend>{`Standoffs: ${standoffs.length}`}</legend>
+      {problem('') && <p class="problem">{problem('')}</p>}
       {standoffs.map((place, i) => (
         <div class="place" key={i}>
           {(['x', 'y'] as const).map((axis) => (
@@ -107,7 +85,7 @@ function Standoffs({ arrangement, units, onChange }: ArrangementProps) {
   );
 }
 
-function Items({ arrangement, units, onChange }: ArrangementProps) {
+function Items({ arrangement, units, onChange, problem }: ArrangementProps) {
   const { items } = arrangement;
   const put = (next: readonly FitItem[], what: string) => onChange({ ...arrangement, items: next }, what);
   return (
@@ -115,33 +93,14 @@ function Items({ arrangement, units, onChange }: ArrangementProps) {
       {items.map((item, i) => (
         <details class="item" aria-label={item.name} key={i}>
           <summary>{item.name}</summary>
-          <Text
-            id={`item-${i}-name`}
-            label="Name"
-            value={item.name}
-            most={80}
-            onValue={(name) => put(replaced(items, i, { ...item, name }), `item-${i}-name`)}
+          {problem(`items.${i}.name`) && <p class="problem">{problem(`items.${i}.name`)}</p>}
+          <ItemFields
+            id={`item-${i}`}
+            item={item}
+            units={units}
+            onItem={(next, what) => put(replaced(items, i, next), what)}
+            problem={(key) => problem(`items.${i}.${key}`)}
           />
-          <Choice
-            id={`item-${i}-kind`}
-            label="Kind"
-            value={item.kind}
-            choices={KINDS}
-            href="body/electronics-fit.html"
-            onValue={(kind) => put(replaced(items, i, { ...item, kind: kind as FitItem['kind'] }), `item-${i}-kind`)}
-          />
-          {ITEM_FIELDS.map(({ key, label, range }) => (
-            <Entry
-              key={key}
-              id={`item-${i}-${key}`}
-              label={label}
-              value={item[key] ?? 0}
-              units={units}
-              href={key === 'mass' ? 'balance/battery-placement.html' : 'body/electronics-fit.html'}
-              onValue={(value) => put(replaced(items, i, { ...item, [key]: value }), `item-${i}-${key}`)}
-              {...range}
-            />
-          ))}
           <button type="button" onClick={() => put(removed(items, i), 'remove')}>
             {`Remove ${item.name}`}
           </button>
@@ -155,10 +114,12 @@ function Items({ arrangement, units, onChange }: ArrangementProps) {
 }
 
 /** Boards, camera and the rest, in one or more arrangements, and the standoffs that go with each. */
-export function Electronics({ record, units, onRecord }: EditProps) {
+export function Electronics({ record, units, onRecord, problem }: EditProps) {
   const { current, arrangements } = record.electronics;
   const arrangement = currentArrangement(record);
   const at = arrangements.indexOf(arrangement);
+  const wrong = (path: string) =>
+    problem?.path === `electronics.arrangements.${at}.${path}` ? problem.text : undefined;
   const change = (next: Arrangement, what: string) => {
     const electronics = { ...record.electronics, current: next.name, arrangements: replaced(arrangements, at, next) };
     onRecord(withValue(record, 'electronics', electronics), `electronics-${what}`);
@@ -182,7 +143,12 @@ export function Electronics({ record, units, onRecord }: EditProps) {
       change({ ...arrangement, name }, 'name');
   };
   return (
-    <Section id="electronics" title="Electronics and where the standoffs stand" open>
+    <Section
+      id="electronics"
+      title="Electronics and where the standoffs stand"
+      open
+      wrong={problem?.path?.startsWith('electronics.') ?? false}
+    >
       <Choice
         id="arrangement"
         label="Arrangement in use"
@@ -211,8 +177,13 @@ export function Electronics({ record, units, onRecord }: EditProps) {
           </button>
         )}
       </p>
-      <Items arrangement={arrangement} units={units} onChange={change} />
-      <Standoffs arrangement={arrangement} units={units} onChange={change} />
+      <Items arrangement={arrangement} units={units} onChange={change} problem={wrong} />
+      <Standoffs
+        arrangement={arrangement}
+        units={units}
+        onChange={change}
+        problem={() => (problem?.path === STANDOFFS ? problem.text : undefined)}
+      />
     </Section>
   );
 }

@@ -82,7 +82,7 @@ export function Sections(props: EditProps) {
     <>
       {SECTIONS.filter(({ when }) => when?.(record) ?? true).map(({ id, title, starts, open }) => {
         const paths = LEAF_PATHS.filter((path) => starts.some((start) => path.startsWith(start)));
-        const wrong = problem?.path !== undefined && paths.includes(problem.path);
+        const wrong = paths.some((path) => path === problem?.path);
         return (
           <Section key={id} {...{ id, title, open, wrong }}>
             {paths.map((path) => (
