@@ -1,3 +1,4 @@
+import type { Collision } from '@frameworthy/shared/fit';
 import type { ArrangementFit, CaseName, Check, ModeName, PartGroup, UnderPropeller } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 
@@ -193,12 +194,21 @@ export function sentence({ case: name, mode, speed, margin }: Check, show: Show)
     : `${when}, the nearest thing is that ${gives}; ${show(1 / margin.typical, 'percent', 2)} of the way there.`;
 }
 
+const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
+
+/** Which of a part's boxes it is. */
+const PARTS: Readonly<Record<Collision['moverPart'], string>> = {
+  body: '',
+  lens: 'the lens of ',
+  screw: 'the nuts of ',
+  wires: 'the room for wires of ',
+};
+
 /** What the propellers strike, and what they turn over or under: a sentence for each, the worst first. */
 export function propellerWords(
   room: readonly UnderPropeller[],
   show: Show,
 ): { level: 'bad' | 'marginal'; text: string }[] {
-  const capital = (name: string) => name.charAt(0).toUpperCase() + name.slice(1);
   return room.map(({ name, reach, height }) =>
     height <= 0
       ? {
@@ -221,9 +231,12 @@ export const armEndWords = (gap: number, show: Show): string | undefined =>
 /** Why an arrangement does not fit, one sentence for each thing. */
 export function fitWords({ collisions, tooTall }: ArrangementFit, show: Show): string[] {
   return [
-    ...collisions.map(({ mover, against, gap, move, direction }) => {
+    ...collisions.map(({ mover, against, moverPart, againstPart, gap, move, direction }) => {
       const where = gap < 0 ? `reaches ${show(-gap, 'length', 2)} into` : `stands only ${show(gap, 'length', 2)} from`;
-      return `${mover} ${where} ${against}: ${show(move, 'length', 2)} ${direction} clears it.`;
+      const other = `${PARTS[againstPart]}${against}`;
+      return capital(
+        `${PARTS[moverPart]}${mover} ${where} ${other}: ${show(move, 'length', 2)} ${direction} clears it.`,
+      );
     }),
     ...tooTall.map(({ name, by }) => `${name} is ${show(by, 'length', 2)} too tall for the standoffs.`),
   ];

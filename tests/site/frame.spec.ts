@@ -162,7 +162,7 @@ test('lists: a part added has mass, a standoff added is drawn, an arrangement is
   await tab.locator('#sheet-hardware').getByRole('button', { name: 'Add a part' }).click();
   const part = tab.locator('#sheet-hardware .item').last();
   await part.locator('summary').click();
-  await part.getByLabel('Mass of one').fill('50 g');
+  await part.getByRole('textbox', { name: 'Mass of one' }).fill('50 g');
   await expect.poll(async () => parseFloat(await mass(tab))).toBe(start + 50);
   const posts = tab.locator('[data-name^="standoff screw"], [data-name^="standoff"]');
   const drawn = await posts.count();
@@ -172,6 +172,33 @@ test('lists: a part added has mass, a standoff added is drawn, an arrangement is
   await field(tab, 'Its name').fill('For the long flights');
   await expect(tab.locator('.fit')).toContainText('For the long flights');
   await expect(tab.locator('.fit')).toContainText('Stack centred, small transmitter');
+});
+
+test('parts of the electronics: refused at the field to change; propellers that strike the body are told', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  const fit = tab.locator('.fit');
+  await expect(fit).toContainText('their circles clear body, standoffs and battery');
+  const board = tab.locator('#sheet-electronics .item').nth(1);
+  await board.locator('summary').click();
+  // Boards on 25.5 mm have holes for M2.
+  await board.getByLabel('Hole pattern').first().selectOption('25.5x25.5');
+  const screws = board.locator('select[id$="-screw"]');
+  await expect(screws).toHaveAttribute('aria-invalid', 'true');
+  await expect(board.locator('.problem')).toContainText(/Board stack|hole/i);
+  await screws.selectOption('M2');
+  await expect(board.locator('.problem')).toHaveCount(0);
+  await board.getByRole('textbox', { name: 'Room for plugs, front and rear' }).fill('9');
+  await expect(fit).toContainText(/reaches 7\s*mm into the room for wires of Board stack: 7\s*mm rearward clears it/);
+  await board.getByRole('textbox', { name: 'Name' }).fill('Camera');
+  await expect(board.locator('.problem')).toContainText('is another part’s already');
+  await press(tab, 'Undo');
+  await field(tab, 'Gap between propeller tips').fill('2');
+  await expect(fit).toContainText(
+    /Standoff 1 stands .* inside a propeller’s circle, in the height of the blades: they strike it/,
+  );
 });
 
 test('storage refused: the sheet works for the session, says so, and nothing is thrown', async ({

@@ -53,7 +53,7 @@ const lies = (group: string, label: string, value: 'across' | 'along', frameFiel
   ({
     label,
     group,
-    choices: { along: 'along the body', across: 'across it', none: 'nowhere: there is none' },
+    choices: { along: 'along the body', across: 'across the body', none: 'nowhere: there is none' },
     default: value,
     frameField,
     help: 'Its longer side, seen from above.',
