@@ -142,6 +142,7 @@ describe.each(frames)('%s', (_, sheet) => {
     same(layout['wallStress'], check('standoff-wall').applied);
     same(layout['footMoment'], sway['footMoment']!);
     same(layout['peakForce'], sway['peakForce']!);
+    same(layout['plateStress'], Math.max(check('main-plate-foot').applied, check('top-plate-foot').applied));
   });
 
   test.each([

@@ -2,7 +2,7 @@ import { survivableSpeed } from '../impact/index.ts';
 import { requireBetween } from '../require.ts';
 import { bucklingStress } from './buckling.ts';
 import type { ColumnForces } from './column-forces.ts';
-import { plateFootStress, type PlateFoot } from './plate-foot.ts';
+import { plateFootPullStress, plateFootStress, type PlateFoot } from './plate-foot.ts';
 import { standoffSection } from './round-standoff.ts';
 import { screwTension } from './screwed-end.ts';
 import { wallStress } from './wall-stress.ts';
@@ -51,13 +51,14 @@ const NOTHING = 1e-9;
 /**
  * Every limit of strength of the body in a hit, the first to be reached first. Touching the electronics is another
  * matter: see touchSpeed.
- * $$v_i = v\,\frac{\text{allowable}_i}{\text{applied}_i}$$
+ * $$v_i = v\,\frac{\text{allowable}_i}{\text{applied}_i},\quad \sigma_{plate} = \sigma_M(M) + \sigma_F(|F_z|)$$
  * @param body - loads of a hit at a given speed
  * @param strength - what the parts stand
  * @returns limits in order of the speed at which they are reached
  * @validity linear; stripping of the standoff's thread and cracks from a hole to a cutout are not among them
  * @throws InputError when a number is out of range
- * @derivation each load grows in step with the speed; the worst column is taken for each limit by itself
+ * @derivation each load grows in step with the speed; the worst column is taken for each limit by itself. A plate is rocked
+ * by the moment and pulled or pressed through by the force; both stresses are largest at the rim of the boss and are added
  */
 export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly Limit[] {
   const { outerDiameter, bore, length, youngsModulus, yieldStrength } = strength;
@@ -87,8 +88,9 @@ export function bodyLimits(body: LoadedBody, strength: BodyStrength): readonly L
     moment: (forces: ColumnForces) => number,
   ): Limit[] => {
     if (!plate) return [];
-    const stressPerMoment = plateFootStress(plate, 1);
-    return [worst(name, strength.plateStrength, (forces) => stressPerMoment * moment(forces))];
+    const [perMoment, perPull] = [plateFootStress(plate, 1), plateFootPullStress(plate, 1)];
+    const stress = (forces: ColumnForces) => perMoment * moment(forces) + perPull * Math.abs(forces.axial);
+    return [worst(name, strength.plateStrength, stress)];
   };
   const { bottomPlate, topPlate } = strength;
   const limits = [

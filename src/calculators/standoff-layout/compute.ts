@@ -1,19 +1,16 @@
 import { InputError, type Warning } from '@frameworthy/shared';
-import { peakForceBand, survivableSpeed } from '@frameworthy/shared/impact';
+import { peakForceBand } from '@frameworthy/shared/impact';
 import {
   bodyHit,
   foldingForce,
   foldingMovement,
   movementAt,
-  plateFootPullStress,
   plateFootStiffness,
-  plateFootStress,
   roundStandoff,
   spreadAcross,
   standoffSection,
   touchSpeed,
   wallStress,
-  type ColumnForces,
   type Limit,
   type Place,
 } from '@frameworthy/shared/standoff';
@@ -35,16 +32,11 @@ export const pushOf = ({ heading, downwards }: Pick<LayoutValues, 'heading' | 'd
   z: -Math.sin(downwards),
 });
 
-/** A plate at one end: how stiffly it holds, and its stress for a unit of moment and of pull. */
+/** A plate at one end, or what it is taken for; how stiffly it holds. */
 const endOf = (held: LayoutValues['foot'], values: LayoutValues, thickness: number) => {
+  if (held !== 'plate') return { fixity: held, plate: undefined };
   const plate = plateFootOf(values, thickness);
-  return held === 'plate'
-    ? {
-        fixity: plateFootStiffness(plate),
-        perMoment: plateFootStress(plate, 1),
-        perPull: plateFootPullStress(plate, 1),
-      }
-    : { fixity: held, perMoment: 0, perPull: 0 };
+  return { fixity: plateFootStiffness(plate), plate };
 };
 
 function bodyOf(values: LayoutValues) {
@@ -71,28 +63,6 @@ function knownBody(values: LayoutValues) {
   return body;
 }
 
-/** Limits of standoffs and screws, and of plates that rock and are pulled through at once, the first to be reached first. */
-function allLimits(
-  values: LayoutValues,
-  { foot, head }: ReturnType<typeof bodyOf>,
-  forces: readonly ColumnForces[],
-  speed: number,
-) {
-  const inPlate = (name: Limit['name'], end: typeof foot, moment: (f: ColumnForces) => number): Limit[] => {
-    if (end.perMoment === 0) return [];
-    const stress = forces.map((f) => end.perMoment * moment(f) + end.perPull * Math.abs(f.axial));
-    const applied = Math.max(...stress);
-    const allowable = values.plateStrength;
-    const reached = applied > 1e-9 * allowable ? survivableSpeed({ speed, applied, allowable }) : undefined;
-    return [{ name, applied, allowable, speed: reached, column: stress.indexOf(applied) }];
-  };
-  return [
-    ...limitsOf(values, {}, forces, speed),
-    ...inPlate('bottom plate', foot, (f) => f.footMoment),
-    ...inPlate('top plate', head, (f) => f.headMoment),
-  ].sort((a, b) => (a.speed ?? Infinity) - (b.speed ?? Infinity));
-}
-
 /** The body on standoffs at these places under the load. */
 export function solve(values: LayoutValues, places: readonly Place[]) {
   const { length, outerDiameter, bore, gap } = values;
@@ -117,7 +87,13 @@ export function solve(values: LayoutValues, places: readonly Place[]) {
   const speed = byForce ? values.force / hitAt(1).forcePerSpeed : values.speed;
   const hit = hitAt(speed);
   const forces = hit.plate.columns;
-  const limits = allLimits(values, body, forces, speed);
+  const { foot, head } = body;
+  const limits = limitsOf(
+    values,
+    { ...(foot.plate && { bottomPlate: foot.plate }), ...(head.plate && { topPlate: head.plate }) },
+    forces,
+    speed,
+  );
   const elastic = movementAtBoards(hit.plate, values.boardSide);
   const sideShare = Math.max(LEAST_SIDE_SHARE, Math.hypot(push.x, push.y));
   const hinges = values.head === 'pinned' || values.foot === 'pinned' ? 1 : 2;
