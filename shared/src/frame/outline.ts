@@ -1,5 +1,6 @@
 import { clearanceHole } from '../fastener/index.ts';
-import { fourArmOutline, type ArmSection, type FrameOutline } from '../outline/index.ts';
+import { PATTERN_SPACING, type FitItem } from '../fit/index.ts';
+import { fourArmOutline, type ArmSection, type FrameOutline, type OutlineHole } from '../outline/index.ts';
 import { currentArrangement } from './arrangement.ts';
 import type { FrameRecord } from './record.ts';
 
@@ -13,11 +14,21 @@ function sectionOf({ arm }: FrameRecord): ArmSection {
     : { kind: 'strip', rootWidth: width, tipWidth: width, thickness };
 }
 
+/** Holes in the main plate under a board whose pattern and screws are known. */
+function boardHoles({ name, x, y, pattern, screw }: FitItem): OutlineHole[] {
+  if (!pattern || !screw) return [];
+  const half = PATTERN_SPACING[pattern] / 2;
+  const diameter = clearanceHole(screw.thread, 'fine');
+  return [half, -half].flatMap((along) =>
+    [half, -half].map((aside) => ({ name: `screw of ${name}`, at: { x: aside - y, y: along + x }, diameter })),
+  );
+}
+
 /**
  * The frame as its drawings need it.
  * @param record - a valid record
  * @returns outline, x to the right, y forward, z from the underside of the cross plate [m]
- * @validity as fourArmOutline; cutouts are not drawn
+ * @validity as fourArmOutline; cutouts and the holes of the motors are not drawn
  * @throws InputError where the plan cannot be
  * @derivation fourArmOutline, filled from the record; its x is forward and its y to the left
  */
@@ -26,7 +37,7 @@ export function frameOutline(record: FrameRecord): FrameOutline {
   const { root } = arm;
   const { standoff } = body;
   const { standoffs, items } = currentArrangement(record);
-  return fourArmOutline({
+  const outline = fourArmOutline({
     name: `${name}, revision ${revision}`,
     layout: { propellerDiameter: record.propeller.diameter, ...record.layout },
     motor: {
@@ -60,4 +71,5 @@ export function frameOutline(record: FrameRecord): FrameOutline {
     })),
     battery,
   });
+  return { ...outline, holes: [...outline.holes, ...items.flatMap(boardHoles)] };
 }
