@@ -29,7 +29,8 @@ const bare = 70 - doubled;
 /* Masses in grams: volume [mm³] times density [g/mm³]. */
 const CARBON = 1550e-6;
 const PLATE = 1580e-6;
-const tubeMass = tubeArea * (70 + 24 + 10) * CARBON;
+/** Inner end, root, arm, and half the motor plate of 26 mm past the motor’s axis. */
+const tubeMass = tubeArea * (10 + 24 + 70 + 13) * CARBON;
 const sleeveMass = sleeveArea * 48 * CARBON + PI * 11.8 * 48 * 0.1 * 1200e-6;
 const motorPlate = 26 * 26 * 2 * PLATE;
 /** Tow over the plate, down its sides, straight to the tube, round below: tangents to a circle of 7 mm. */

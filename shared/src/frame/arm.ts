@@ -88,3 +88,14 @@ export function armSegments(record: FrameRecord): ArmSegment[] {
 export function rootSprings({ arm: { root } }: FrameRecord): { vertical: number; horizontal: number; torsion: number } {
   return { vertical: root.stiffnessVertical, horizontal: root.stiffnessHorizontal, torsion: root.stiffnessTwist };
 }
+
+/**
+ * Arm past the motor's axis: half the motor plate of a tube, half the motor of a plate arm.
+ * @param record - a valid record
+ * @returns length [m]
+ * @validity arms that end with what the motor stands on; a skid past it is not in the record
+ * @derivation look-up
+ */
+export function pastMotor({ arm, mount, motor }: FrameRecord): number {
+  return (arm.kind === 'tube' ? mount.plateLength : motor.diameter) / 2;
+}

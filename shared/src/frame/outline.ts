@@ -1,11 +1,9 @@
 import { clearanceHole } from '../fastener/index.ts';
 import { PATTERN_SPACING, type FitItem } from '../fit/index.ts';
 import { fourArmOutline, type ArmSection, type FrameOutline, type OutlineHole } from '../outline/index.ts';
+import { pastMotor } from './arm.ts';
 import { currentArrangement } from './arrangement.ts';
 import type { FrameRecord } from './record.ts';
-
-/** Of an arm past the motor's axis. */
-const PAST_MOTOR = 0.013;
 
 function sectionOf({ arm }: FrameRecord): ArmSection {
   const { width, thickness } = arm.strip;
@@ -46,7 +44,7 @@ export function frameOutline(record: FrameRecord): FrameOutline {
       propellerHeight: motor.propellerHeight,
       seat: arm.kind === 'tube' ? mount.plateThickness : 0,
     },
-    arm: { ...root, section: sectionOf(record), length: arm.length, beyondMotor: PAST_MOTOR },
+    arm: { ...root, section: sectionOf(record), length: arm.length, beyondMotor: pastMotor(record) },
     body: {
       length: body.length,
       width: body.width,

@@ -3,7 +3,7 @@ import { polygonMoments } from '../mass/index.ts';
 import { STANDOFF_METALS } from '../material/index.ts';
 import { wrapPath } from '../mount/index.ts';
 import { standoffSection } from '../standoff/index.ts';
-import { armMaterial, armSection, hasSleeve, sleeveOf, sleeveSection } from './arm.ts';
+import { armMaterial, armSection, hasSleeve, pastMotor, sleeveOf, sleeveSection } from './arm.ts';
 import { currentArrangement } from './arrangement.ts';
 import { framePlan } from './plan.ts';
 import type { FrameRecord } from './record.ts';
@@ -27,7 +27,7 @@ const WRAP_OVER_TOW = 1.7;
 function armParts(record: FrameRecord): FramePart[] {
   const { arm, mount, materials, costs } = record;
   const material = armMaterial(record);
-  const length = arm.length + arm.root.screwSpacing + arm.root.endDistance;
+  const length = arm.length + arm.root.screwSpacing + arm.root.endDistance + pastMotor(record);
   const line = (name: string, mass: number, cost: number): FramePart => ({ name, group: 'arms', count: 4, mass, cost });
   const wires = line('Motor wires', arm.wireMass, 0);
   const bare = armSection(record).area * length * material.density.typical;

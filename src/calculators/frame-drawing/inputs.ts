@@ -61,6 +61,7 @@ export const inputs = {
     'Arm beyond the motor axis',
     'Past the motor screws, or a skid past the bell.',
     [12, 0, 60, 1],
+    'arm.pastMotor',
   ),
   screwSpacing: { ...screwSpacing, group: 'Root' },
   endDistance: length(

@@ -1,5 +1,5 @@
 import { COARSE_THREADS } from '../../joint/index.ts';
-import { armMaterial, sleeveOf } from '../arm.ts';
+import { armMaterial, pastMotor, sleeveOf } from '../arm.ts';
 import { frameBalance } from '../balance.ts';
 import { holeShare } from '../checks/arm-tube.ts';
 import { withValue } from '../paths.ts';
@@ -35,6 +35,7 @@ export const ARM: DerivedFields = {
   'arm.bendingStrength': ofArm('bendingStrength'),
   'arm.shearStrength': ofArm('shearStrength'),
   'arm.height': { get: (record) => framePlan(record).armHeight },
+  'arm.pastMotor': { get: pastMotor },
   'arm.behind': { get: ({ arm: { root } }) => root.screwSpacing + root.endDistance },
   'arm.mass': { get: (record) => totalOf(frameBalance(record).parts, ['arms']).mass / 4 },
   'arm.tube.inside': {
