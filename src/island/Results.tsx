@@ -52,7 +52,7 @@ export function Results({ calculator, text, ...rest }: Props) {
   const headlines = outputs.filter((output) => output.headline);
   const others = outputs.filter((output) => !output.headline);
   const groups = [...new Set(others.map((output) => output.group))];
-  const warnings = calculator.warnings?.(result, values) ?? [];
+  const warnings = calculator.warnings?.(result, values, show) ?? [];
   const row = (output: Output<ValueSet, unknown>) => (
     <Row key={output.key} id={`${calculator.id}-${output.key}-meaning`} output={output} {...rest} />
   );

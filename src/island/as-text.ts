@@ -27,7 +27,7 @@ export function asText(calculator: AnyCalculator, values: ValueSet, result: unkn
           `  ${cells.map((cell, i) => cellText(cell, table.columns[i]!, show)).join('; ')}${own ? ' (yours)' : ''}`,
       ),
   ]);
-  const warnings = (calculator.warnings?.(result, values) ?? []).map(({ message }) => `  Note: ${message}`);
+  const warnings = (calculator.warnings?.(result, values, show) ?? []).map(({ message }) => `  Note: ${message}`);
   return [
     calculator.title,
     calculator.question,

@@ -223,7 +223,8 @@ export interface Calculator<I extends Inputs = Inputs, R = unknown> {
   /** Pure. May throw an `InputError` of the package; the island shows it at the field. */
   compute: (values: Values<I>) => R;
   outputs: readonly Output<Values<I>, R>[];
-  warnings?: (result: R, values: Values<I>) => readonly Warning[];
+  /** What to doubt or to mend. */
+  warnings?: (result: R, values: Values<I>, show: Show) => readonly Warning[];
   /** The answer in one or two sentences with the values in it, shown above the numbers. */
   says: (result: R, values: Values<I>, show: Show) => string;
   steps: readonly Step<Values<I>, R>[];

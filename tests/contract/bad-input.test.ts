@@ -10,7 +10,7 @@ const tool = (id: string) => calculators[id]!;
 const computed = (id: string, change: ValueSet) => {
   const values = { ...startValues(tool(id)), ...change };
   const result: unknown = tool(id).compute(values);
-  const warnings = tool(id).warnings?.(result, values) ?? [];
+  const warnings = tool(id).warnings?.(result, values, showIn({ system: 'metric' })) ?? [];
   const output = (key: string): number =>
     tool(id)
       .outputs.find((one) => one.key === key)!

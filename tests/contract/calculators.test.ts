@@ -115,7 +115,7 @@ describe.each(all)('%s', (id, calculator) => {
           output.verdict?.(result, values);
         }
         expect(calculator.says(result, values, show)).not.toMatch(/NaN|Infinity|undefined|—/);
-        calculator.warnings?.(result, values);
+        calculator.warnings?.(result, values, show);
         for (const step of calculator.steps) {
           for (const [name, slot] of Object.entries(step.slots(values, result))) {
             expect(Number.isFinite(slot.value), `${step.id}.${name} at ${JSON.stringify(values)}`).toBe(true);

@@ -17,7 +17,7 @@ test.each(both)('%s computes, draws and warns where propeller circles overlap', 
   const evaluation = evaluate(tool, values);
   expect(evaluation.ok).toBe(true);
   const result: unknown = evaluation.ok && evaluation.result;
-  expect(tool.warnings?.(result, values).map(({ code }) => code)).toContain('propellers-overlap');
+  expect(tool.warnings?.(result, values, show).map(({ code }) => code)).toContain('propellers-overlap');
   for (const output of tool.outputs) expect(Number.isFinite(output.value(result, values)), output.key).toBe(true);
   const html = plain(render(h(tool.Figure, { values, result, show })));
   expect(html).toContain('−20 mm');

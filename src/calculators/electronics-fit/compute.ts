@@ -1,20 +1,19 @@
-import { InputError, type Warning } from '@frameworthy/shared';
+import { InputError } from '@frameworthy/shared';
 import {
   checkArrangement,
   placeItem,
   type Arrangement,
   type ArrangementCheck,
-  type Collision,
   type FitBody,
   type HeightCase,
   type PlacedItem,
-  type Role,
 } from '@frameworthy/shared/fit';
 import { MEASURED_OVER_LINEAR } from '@frameworthy/shared/impact';
-import { CATALOGUE_LENGTHS, plateFootStiffness } from '@frameworthy/shared/standoff';
+import { plateFootStiffness } from '@frameworthy/shared/standoff';
 import { ALUMINIUM_6061_T6 as METAL, QUASI_ISOTROPIC_PLATE } from '@frameworthy/shared/material';
 import { arrange } from './arrange.ts';
 import { valuesOf, type FitValues } from './inputs.ts';
+import { requirePossible } from './possible.ts';
 
 const MM = 1e-3;
 /** What the calculator asks for nowhere: a 5-inch frame of the usual build. */
@@ -37,7 +36,6 @@ export interface FitResult {
   a: Filled;
   b: Filled;
   body: FitBody & HeightCase;
-  warnings: readonly Warning[];
 }
 
 /** The body that both arrangements stand in. */
@@ -113,40 +111,6 @@ function within<T>(letter: 'A' | 'B', run: () => T): T {
   }
 }
 
-/** What makes an arrangement impossible at any length of body, by how much. */
-function requirePossible(
-  { letter, collisions, shortestStandoff: standoff }: Filled,
-  { bodyWidth, aPlace, bPlace }: FitValues,
-): void {
-  const key = letter.toLowerCase();
-  const past = collisions.filter(({ against }) => against === 'left edge' || against === 'right edge');
-  if (past.length > 0) {
-    const worst = past.reduce((most, one) => (one.move > most.move ? one : most));
-    throw new InputError({
-      parameter: 'bodyWidth',
-      quantity: `${letter}: width at the waist`,
-      value: bodyWidth,
-      rule: `is too little for the ${worst.mover}, which needs at least`,
-      limit: bodyWidth + 2 * worst.move,
-      kind: 'length',
-    });
-  }
-  const { sold, needed } = standoff.byStack;
-  if (sold === undefined) {
-    const { name } = standoff.tallest;
-    const onStack = (letter === 'A' ? aPlace : bPlace) === 'on';
-    const field = name === 'camera' ? 'Tilt' : name === 'transmitter' && onStack ? 'Place' : 'Boards';
-    throw new InputError({
-      parameter: `${key}${field}`,
-      quantity: `${letter}: height needed over the ${name}`,
-      value: needed,
-      rule: 'is more than the longest standoff sold has; take off at least',
-      limit: needed - CATALOGUE_LENGTHS.at(-1)!,
-      kind: 'length',
-    });
-  }
-}
-
 function fill(letter: 'A' | 'B', values: FitValues, body: FitBody & HeightCase): Filled {
   const key = letter === 'A' ? 'a' : 'b';
   const own = valuesOf(values, key);
@@ -172,51 +136,10 @@ function fill(letter: 'A' | 'B', values: FitValues, body: FitBody & HeightCase):
   });
 }
 
-const PARTS: Record<Role, string> = { body: '', lens: 'lens of the ', screw: 'nuts of the ', wires: 'wires of the ' };
-
-/** What meets what, in words without numbers: `the wires of the board stack run into the front standoffs`. */
-export function clash({ kind, gap, mover, against, moverPart, againstPart }: Collision): string {
-  const many = moverPart === 'screw' || moverPart === 'wires';
-  const verb =
-    gap >= 0
-      ? many
-        ? 'are too near'
-        : 'is too near'
-      : many
-        ? 'run into'
-        : kind === 'edge'
-          ? 'stands past'
-          : 'runs into';
-  return `the ${PARTS[moverPart]}${mover} ${verb} the ${PARTS[againstPart]}${against}`;
-}
-
-function warningsOf({ letter, collisions, shortestStandoff: { inHit, longest, bySway } }: Filled): Warning[] {
-  const found: Warning[] = collisions.map((one) => ({
-    code: `collision-${letter.toLowerCase()}-${`${one.mover}-${one.against}`.replaceAll(' ', '-')}`,
-    message: `${letter}: ${clash(one)}; it clears by moving ${one.direction}.`,
-  }));
-  if (inHit && inHit.side && inHit.side.gap <= 0 && !collisions.some(({ kind }) => kind === 'standoff'))
-    found.push({
-      code: `side-${letter.toLowerCase()}`,
-      message: `${letter}: in the hit the ${inHit.side.to} reaches the ${inHit.side.of}${longest === undefined ? ', with any length sold' : ''}.`,
-    });
-  if (bySway.sold === undefined)
-    found.push({
-      code: `none-${letter.toLowerCase()}`,
-      message: `${letter}: in this hit the body folds onto the electronics with any length sold. More standoffs, a stronger alloy or a softer nose helps, a longer standoff does not.`,
-    });
-  else if (inHit && inHit.sway > bySway.sold / 4)
-    found.push({
-      code: `folds-${letter.toLowerCase()}`,
-      message: `${letter}: the top plate moves by more than a quarter of the standoff. The body folds over, and the figures say no more than that.`,
-    });
-  return found;
-}
-
 /** Both arrangements in the same body. */
 export function compute(values: FitValues): FitResult {
   const body = bodyOf(values);
   const [a, b] = [fill('A', values, body), fill('B', values, body)];
   for (const one of [a, b]) requirePossible(one, values);
-  return { a, b, body, warnings: [a, b].flatMap(warningsOf) };
+  return { a, b, body };
 }

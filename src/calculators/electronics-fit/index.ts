@@ -5,7 +5,7 @@ import { inputs } from './inputs.ts';
 import { outputs } from './outputs.ts';
 import { plots } from './plots.ts';
 import { steps } from './steps.ts';
-import { says } from './words.ts';
+import { says, warnings } from './words.ts';
 
 export default defineCalculator({
   id: 'electronics-fit',
@@ -14,8 +14,8 @@ export default defineCalculator({
   inputs,
   compute,
   outputs,
-  warnings: ({ warnings }) => warnings,
-  says: ({ a, b }, _, show) => `${says(a, show)} ${says(b, show)}`,
+  warnings: (result, _, show) => warnings(result, show),
+  says: ({ a, b }, { bodyLength }, show) => `${says(a, bodyLength, show)} ${says(b, bodyLength, show)}`,
   steps,
   plots,
   Figure: FitFigure,
