@@ -10,6 +10,7 @@ import {
   bodyLimits,
   closingPreload,
   movementAt,
+  requireThread,
   type ColumnForces,
   type Limit,
   type PlateFoot,
@@ -49,6 +50,7 @@ export function limitsOf(
   speed: number,
 ): readonly Limit[] {
   const { outerDiameter, bore, length } = values;
+  requireThread(bore, COARSE_THREADS[values.screw].diameter);
   const { metal, yieldStrength } = metalOf(values.material);
   return bodyLimits(
     { columns: forces, speed },

@@ -112,6 +112,7 @@ const item = loose({
 
 const arrangement = loose({
   name: text(80),
+  suits: v.optional(text(400)),
   standoffs: v.pipe(
     list(loose({ x: length(1), y: length(1) })),
     v.minLength(3, 'A top plate needs three standoffs or more, not all on one line.'),
@@ -119,12 +120,23 @@ const arrangement = loose({
   items: list(item),
 });
 
-const LISTS = {
-  electronics: {
+const namesOf = ({ arrangements }: { arrangements: readonly { name: string }[] }) =>
+  arrangements.map(({ name }) => name);
+
+const electronics = v.pipe(
+  loose({
     current: text(80),
     arrangements: v.pipe(list(arrangement), v.minLength(1, 'There must be one arrangement at the least.')),
-  },
-};
+  }),
+  v.forward(
+    v.check((given) => given.arrangements.length === 0 || namesOf(given).includes(given.current), 'This must be the name of an arrangement.'),
+    ['current'],
+  ),
+  v.forward(
+    v.check((given) => new Set(namesOf(given)).size === given.arrangements.length, 'Two have the same name.'),
+    ['arrangements'],
+  ),
+);
 
 type Tree = { [key: string]: Tree | v.GenericSchema };
 
@@ -133,7 +145,7 @@ const isSchema = (node: Tree | v.GenericSchema): node is v.GenericSchema =>
 
 /** Nests schemas of dotted paths into objects. */
 function nested(): Tree {
-  const root: Tree = structuredCloneOf(LISTS);
+  const root: Tree = { electronics };
   for (const [path, field] of Object.entries(FIELDS) as [LeafPath, Field][]) {
     const keys = path.split('.');
     const last = keys.pop() as string;
@@ -142,8 +154,6 @@ function nested(): Tree {
   }
   return root;
 }
-
-const structuredCloneOf = (lists: typeof LISTS): Tree => ({ electronics: { ...lists.electronics } });
 
 const objectOf = (tree: Tree): v.GenericSchema =>
   loose(Object.fromEntries(Object.entries(tree).map(([key, node]) => [key, isSchema(node) ? node : objectOf(node)])));

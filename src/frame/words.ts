@@ -14,18 +14,23 @@ export const CASE_WORDS: Readonly<Record<CaseName, { title: string; when: string
   nose: { title: 'Nose-first hit on the top plate', when: 'Hit nose-first at the top plate' },
 };
 
-interface ModeWords {
+interface Explained {
+  /** Where it is explained: page, and the calculator that works it out, if one does. */
+  page: string;
+  calculator?: string;
+}
+
+interface ModeWords extends Explained {
   title: string;
   /** What happens, after `first`: a clause. */
   gives: string;
   /** Why, and what helps. */
   why: string;
-  /** Where it is explained: page and calculator. */
-  page: string;
-  calculator?: string;
+  /** The same of a plate arm, where that is another matter than of a tube. */
+  ofStrip?: Explained;
 }
 
-const ROOT = { page: 'arms/arm-joints', calculator: 'two-screw-root' };
+const ROOT = { page: 'arms/arm-joints', calculator: 'two-screw-root', ofStrip: { page: 'arms/arm-joints' } };
 const SLEEVE = { page: 'arms/doublers', calculator: 'doubler-length' };
 const MOUNT = { page: 'arms/motor-mounts' };
 const POSTS = { page: 'body/standoff-lengths', calculator: 'standoff-sway' };
@@ -51,6 +56,7 @@ export const MODE_WORDS: Readonly<Record<ModeName, ModeWords>> = {
     gives: 'the drilled arm breaks at the outer screw',
     why: 'The moment is largest there, and the hole sits in the fibre that works hardest.',
     ...ROOT,
+    ofStrip: { page: 'arms/tube-or-plate', calculator: 'tube-or-plate' },
   },
   'bearing-outer': {
     title: 'Outer hole, bearing',
@@ -86,8 +92,7 @@ export const MODE_WORDS: Readonly<Record<ModeName, ModeWords>> = {
     title: 'Outer arm screw',
     gives: 'the outer arm screw breaks',
     why: 'Across the arm it is sheared between the plates, up and down it is pulled.',
-    page: 'body/screws',
-    calculator: 'screw-torque',
+    ...ROOT,
   },
   tongue: {
     title: 'Plates at the outer arm screw',
@@ -169,6 +174,10 @@ export const MODE_WORDS: Readonly<Record<ModeName, ModeWords>> = {
   },
 };
 
+/** Where a mode is explained for a frame with arms of this kind. */
+export const explainedAt = (mode: ModeName, kind: 'tube' | 'strip'): Explained =>
+  (kind === 'strip' ? MODE_WORDS[mode].ofStrip : undefined) ?? MODE_WORDS[mode];
+
 export const GROUP_WORDS: Readonly<Record<PartGroup, string>> = {
   arms: 'Arms',
   motors: 'Motors and propellers',
@@ -204,11 +213,24 @@ const PARTS: Readonly<Record<Collision['moverPart'], string>> = {
   wires: 'the room for wires of ',
 };
 
+interface Told {
+  level: 'bad' | 'marginal';
+  text: string;
+}
+
+/** Propellers that reach into each other's circles. */
+export const tipWords = (tips: number, show: Show): Told[] =>
+  tips >= 0
+    ? []
+    : [
+        {
+          level: 'bad',
+          text: `Neighbouring propellers overlap by ${show(-tips, 'length', 2)}: in one plane they strike each other.`,
+        },
+      ];
+
 /** What the propellers strike, and what they turn over or under: a sentence for each, the worst first. */
-export function propellerWords(
-  room: readonly UnderPropeller[],
-  show: Show,
-): { level: 'bad' | 'marginal'; text: string }[] {
+export function propellerWords(room: readonly UnderPropeller[], show: Show): Told[] {
   return room.map(({ name, reach, height }) =>
     height <= 0
       ? {

@@ -77,6 +77,8 @@ export interface FitItem {
 /** One way to fill a body: where its standoffs stand and where its electronics sit. */
 export interface Arrangement {
   name: string;
+  /** For whom it is, in a sentence. */
+  suits?: string;
   standoffs: readonly PlanPoint[];
   items: readonly FitItem[];
 }

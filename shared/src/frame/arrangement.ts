@@ -44,7 +44,12 @@ function placeItems(record: FrameRecord, arrangement: Arrangement): PlacedItem[]
       return placeItem(item);
     } catch (error) {
       if (!(error instanceof InputError)) throw error;
-      throw new InputError({ ...error, parameter: `${at}.${i}.${error.parameter}` });
+      const place = arrangement.name === record.electronics.current ? '' : `, in “${arrangement.name}”`;
+      throw new InputError({
+        ...error,
+        parameter: `${at}.${i}.${error.parameter}`,
+        quantity: `${error.quantity}${place}`,
+      });
     }
   });
 }

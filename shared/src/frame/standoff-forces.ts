@@ -1,7 +1,7 @@
 import type { ColumnForces } from '../standoff/index.ts';
 import { currentArrangement } from './arrangement.ts';
 import type { FrameBalance } from './balance.ts';
-import { noseOf } from './checks/body.ts';
+import { noseOf } from './checks/nose.ts';
 import type { FrameRecord } from './record.ts';
 
 /** One standoff in the nose-first hit. */

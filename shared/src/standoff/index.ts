@@ -20,6 +20,7 @@ export { bucklingStress, columnTransition, eulerLoad, type Strut } from './buckl
 export { foldingForce, foldingMovement, touchSpeed, type FoldingHit, type FoldingStandoffs } from './folding.ts';
 export { bodyHit, type BodyHit, type BodyHitResult } from './body-hit.ts';
 export { noseHit, type NoseHit, type NoseHitResult } from './nose-hit.ts';
-export { FEWEST_STANDOFFS, requirePlan, spreadAcross, type Place, type TopPlate } from './plan.ts';
+export { FEWEST_STANDOFFS, requireOffLine, requirePlan, spreadAcross, type Place, type TopPlate } from './plan.ts';
 export { bodyLimits, type BodyStrength, type Limit, type LimitName, type LoadedBody } from './limits.ts';
 export { CATALOGUE_LENGTHS, shortestThatClears, type ClearingLength, type Stack } from './catalogue.ts';
+export { requireThread } from './require-thread.ts';

@@ -94,15 +94,21 @@ export function requirePlan(places: readonly Place[], plate: TopPlate, outerDiam
         rule: `stands in the place of standoff ${other + 1}: move one of them, or take one away`,
       });
   });
-  if (spreadAcross(places) < ONE_LINE) {
-    const extent = (axis: 'x' | 'y') =>
-      Math.max(...places.map((p) => p[axis])) - Math.min(...places.map((p) => p[axis]));
-    const off = extent('x') < extent('y') ? 'x' : 'y';
-    throw new InputError({
-      parameter: places.at(-1)!.named?.[off] ?? off,
-      quantity: 'layout',
-      value: 'given',
-      rule: 'puts all standoffs on one line, about which the top plate turns: move one off the line',
-    });
-  }
+  requireOffLine(places);
+}
+
+/**
+ * Refuses standoffs that stand on one line.
+ * @throws InputError at the place of the last one
+ */
+export function requireOffLine(places: readonly Place[]): void {
+  if (spreadAcross(places) >= ONE_LINE) return;
+  const extent = (axis: 'x' | 'y') => Math.max(...places.map((p) => p[axis])) - Math.min(...places.map((p) => p[axis]));
+  const off = extent('x') < extent('y') ? 'x' : 'y';
+  throw new InputError({
+    parameter: places.at(-1)?.named?.[off] ?? off,
+    quantity: 'layout',
+    value: 'given',
+    rule: 'puts all standoffs on one line, about which the top plate turns: move one off the line',
+  });
 }

@@ -144,18 +144,32 @@ interface TextProps {
   onValue: (value: string) => void;
   long?: boolean;
   most: number;
+  /** What is wrong with it. */
+  problem?: string;
 }
 
 /** Free text. */
-export function Text({ id, label, value, onValue, long, most }: TextProps) {
-  const shared = { id, value, maxLength: most, autocomplete: 'off' } as const;
+export function Text({ id, label, value, onValue, long, most, problem }: TextProps) {
+  const shared = {
+    id,
+    value,
+    maxLength: most,
+    autocomplete: 'off',
+    'aria-invalid': problem ? 'true' : undefined,
+    'aria-describedby': problem ? `${id}-problem` : undefined,
+  } as const;
   return (
-    <div class={long ? 'row text long' : 'row text'}>
+    <div class={`row text${long ? ' long' : ''}${problem ? ' wrong' : ''}`}>
       <label for={id}>{label}</label>
       {long ? (
         <textarea {...shared} rows={3} onInput={(event) => onValue(event.currentTarget.value)} />
       ) : (
         <input {...shared} type="text" onInput={(event) => onValue(event.currentTarget.value)} />
+      )}
+      {problem && (
+        <p class="problem" id={`${id}-problem`}>
+          {problem}
+        </p>
       )}
     </div>
   );

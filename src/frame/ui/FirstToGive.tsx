@@ -1,11 +1,13 @@
 import { CASES, firstToGive, type CaseName, type Check } from '@frameworthy/shared/frame';
 import type { Show, VerdictLevel } from '~/island/declaration.ts';
 import { Verdict } from '~/island/Verdict.tsx';
-import { CASE_WORDS, MODE_WORDS, sentence } from '../words.ts';
+import { CASE_WORDS, explainedAt, MODE_WORDS, sentence } from '../words.ts';
 
 interface Props {
   checks: readonly Check[];
   show: Show;
+  /** Of the arms: some modes are explained elsewhere for a plate. */
+  kind: 'tube' | 'strip';
   /** Address of an article and its calculator, with this frame's values. */
   address: (page: string, calculator?: string) => string;
 }
@@ -25,13 +27,13 @@ const LEVEL_TEXT: Readonly<Record<VerdictLevel, string>> = {
 const times = (margin: number) => (margin >= 100 ? 'over 100' : margin.toPrecision(2));
 
 /** Speed for hits, share of strength for the rest. */
-function Row({ check, show, address }: Omit<Props, 'checks'> & { check: Check }) {
-  const { title, page, calculator } = MODE_WORDS[check.mode];
+function Row({ check, show, kind, address }: Omit<Props, 'checks'> & { check: Check }) {
+  const { page, calculator } = explainedAt(check.mode, kind);
   const { margin, speed } = check;
   return (
     <tr>
       <th scope="row">
-        <a href={address(page, calculator)}>{title}</a>
+        <a href={address(page, calculator)}>{MODE_WORDS[check.mode].title}</a>
       </th>
       <td>{show(check.applied, check.quantity)}</td>
       <td>{show(check.allowable, check.quantity)}</td>
@@ -48,11 +50,11 @@ function Row({ check, show, address }: Omit<Props, 'checks'> & { check: Check })
   );
 }
 
-function Case({ name, checks, show, address }: Props & { name: CaseName }) {
+function Case({ name, checks, show, kind, address }: Props & { name: CaseName }) {
   const sorted = [...checks].sort((a, b) => a.margin.typical - b.margin.typical);
   const first = sorted[0];
   if (!first) return null;
-  const { why, page, calculator } = MODE_WORDS[first.mode];
+  const { page, calculator } = explainedAt(first.mode, kind);
   return (
     <section class="case">
       <h3>{CASE_WORDS[name].title}</h3>
@@ -60,7 +62,8 @@ function Case({ name, checks, show, address }: Props & { name: CaseName }) {
         <Verdict level={levelOf(first)} text={sentence(first, show)} />
       </p>
       <p class="reason">
-        {why} <a href={address(page, calculator)}>With this frame’s values</a>
+        {MODE_WORDS[first.mode].why}{' '}
+        <a href={address(page, calculator)}>{calculator ? 'With this frame’s values' : 'Why, in its guide'}</a>
       </p>
       {sorted.length > 1 && (
         <details>
@@ -79,7 +82,7 @@ function Case({ name, checks, show, address }: Props & { name: CaseName }) {
               </thead>
               <tbody>
                 {sorted.map((check) => (
-                  <Row key={check.mode} {...{ check, show, address }} />
+                  <Row key={check.mode} {...{ check, show, kind, address }} />
                 ))}
               </tbody>
             </table>

@@ -1,7 +1,7 @@
 import type { ArrangementFit, UnderPropeller } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 import { Verdict } from '~/island/Verdict.tsx';
-import { armEndWords, fitWords, propellerWords } from '../words.ts';
+import { armEndWords, fitWords, propellerWords, tipWords } from '../words.ts';
 
 /** Whether a frame fits together: its parts, its propellers, its arms. */
 export interface FrameRoom {
@@ -9,11 +9,13 @@ export interface FrameRoom {
   propellers: readonly UnderPropeller[];
   /** Between the inner ends of neighbouring arms [m]. */
   armEnds: number;
+  /** Between the tips of neighbouring propellers [m]. */
+  tips: number;
 }
 
 /** Propellers and arms against the body. */
-export function Room({ propellers, armEnds, show }: Omit<FrameRoom, 'fit'> & { show: Show }) {
-  const words = propellerWords(propellers, show);
+export function Room({ propellers, armEnds, tips, show }: Omit<FrameRoom, 'fit'> & { show: Show }) {
+  const words = [...tipWords(tips, show), ...propellerWords(propellers, show)];
   const meet = armEndWords(armEnds, show);
   return (
     <>

@@ -19,7 +19,7 @@ import { FIRST_SAMPLE, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival } from '~/frame/shelf.ts';
 import { Room } from '~/frame/ui/Fit.tsx';
 import { Mass } from '~/frame/ui/Mass.tsx';
-import { CASE_WORDS, fitWords, MODE_WORDS, sentence } from '~/frame/words.ts';
+import { CASE_WORDS, explainedAt, fitWords, MODE_WORDS, sentence } from '~/frame/words.ts';
 import { UnitsChoice } from '~/frame/ui/UnitsChoice.tsx';
 import type { Show } from '~/island/declaration.ts';
 import { Verdict } from '~/island/Verdict.tsx';
@@ -72,9 +72,10 @@ function Electronics({ record, show }: { record: FrameRecord; show: Show }) {
   const fit = frameFit(record);
   return (
     <>
-      {record.electronics.arrangements.map(({ name, items, standoffs }) => (
+      {record.electronics.arrangements.map(({ name, suits, items, standoffs }) => (
         <section key={name} class="fits">
           <h3>{name === record.electronics.current ? `${name} (as weighed)` : name}</h3>
+          {suits && <p>{suits}</p>}
           <p>
             {`${standoffs.length} standoffs. `}
             <FitVerdict fit={fit.find((one) => one.name === name)} show={show} />
@@ -108,7 +109,11 @@ export function FrameCard() {
   const worked = useMemo(() => {
     try {
       const outline = frameOutline(record);
-      const room = { propellers: propellerRoom(record, outline), armEnds: armEndGap(record) };
+      const room = {
+        propellers: propellerRoom(record, outline),
+        armEnds: armEndGap(record),
+        tips: record.layout.tipGap,
+      };
       return { evaluation: evaluateFrame(record), outline, room };
     } catch (error) {
       return { problem: explainRecord(error, show).text };
@@ -177,7 +182,8 @@ export function FrameCard() {
                   {firstToGive(worked.evaluation)
                     .filter(({ speed }) => speed)
                     .map((check) => {
-                      const { page, calculator, title } = MODE_WORDS[check.mode];
+                      const { page, calculator } = explainedAt(check.mode, record.arm.kind);
+                      const { title } = MODE_WORDS[check.mode];
                       const speed = check.speed!;
                       return (
                         <tr key={check.case}>
@@ -187,7 +193,11 @@ export function FrameCard() {
                               {show(speed.typical, 'speed', 2)}
                             </a>
                           </td>
-                          <td>{`${show(speed.low, 'speed', 2)} to ${show(speed.high, 'speed', 2)}`}</td>
+                          <td>
+                            <a href={address('using-results')}>
+                              {`${show(speed.low, 'speed', 2)} to ${show(speed.high, 'speed', 2)}`}
+                            </a>
+                          </td>
                           <td class="left">
                             <a href={address(page, calculator)}>{title}</a>
                           </td>

@@ -17,6 +17,7 @@ import { arrivingFrame } from '~/frame/arrival.ts';
 import { browserStore, useShelf } from '~/frame/browser-store.ts';
 import { carryFrame } from '~/frame/carry.ts';
 import { explainRecord, type Explained } from '~/frame/explain.ts';
+import { fileName, fileText } from '~/frame/read.ts';
 import { FIRST_SAMPLE, isSame, titleOf } from '~/frame/samples.ts';
 import { currentFrame, withArrival, withCurrent } from '~/frame/shelf.ts';
 import { Bar } from '~/frame/ui/Bar.tsx';
@@ -27,6 +28,7 @@ import { Mass } from '~/frame/ui/Mass.tsx';
 import { StandoffTable } from '~/frame/ui/StandoffTable.tsx';
 import { UnitsChoice } from '~/frame/ui/UnitsChoice.tsx';
 import { giveUpUnread, useUnread } from '~/frame/ui/unread.ts';
+import { SaveDrawing } from '~/island/SaveDrawing.tsx';
 import { Announcement } from '~/island/announce.tsx';
 import { CASE_WORDS, sentence } from '~/frame/words.ts';
 import { showIn } from '~/island/show.ts';
@@ -55,7 +57,12 @@ function useWorked(record: FrameRecord, show: Show): { worked: Worked | undefine
         evaluation,
         forces: standoffForces(record, evaluation.balance),
         outline,
-        room: { fit: frameFit(record), propellers: propellerRoom(record, outline), armEnds: armEndGap(record) },
+        room: {
+          fit: frameFit(record),
+          propellers: propellerRoom(record, outline),
+          armEnds: armEndGap(record),
+          tips: record.layout.tipGap,
+        },
       };
       return { worked: last.current, problem: undefined };
     } catch (error) {
@@ -183,6 +190,17 @@ export function FrameSheet() {
               </figure>
               <figure class="figure">
                 <SideView outline={worked.outline} show={show} />
+                <SaveDrawing
+                  title={worked.outline.name}
+                  name={fileName(worked.record).replace(/\..*/, '')}
+                  text={() => fileText(worked.record)}
+                  draw={() => (
+                    <>
+                      <PlanView outline={worked.outline} show={show} />
+                      <SideView outline={worked.outline} show={show} keyed={false} />
+                    </>
+                  )}
+                />
               </figure>
             </section>
             <section aria-labelledby="fit">
@@ -195,7 +213,12 @@ export function FrameSheet() {
             </section>
             <section aria-labelledby="first">
               <h2 id="first">What breaks first</h2>
-              <FirstToGive checks={worked.evaluation.checks} show={show} address={addressOf} />
+              <FirstToGive
+                checks={worked.evaluation.checks}
+                show={show}
+                kind={worked.record.arm.kind}
+                address={addressOf}
+              />
               <StandoffTable
                 forces={worked.forces}
                 show={show}

@@ -64,7 +64,12 @@ const wires = (key: string, label: string, sides: readonly Side[], width?: numbe
     ...item,
     wires: [
       ...(item.wires ?? []).filter(({ side }) => !sides.includes(side)),
-      ...sides.map((side) => ({ side, reach, ...(width === undefined ? {} : { width }) })),
+      ...sides.map((side) => ({
+        ...(width === undefined ? {} : { width }),
+        ...(item.wires ?? []).find((one) => one.side === side),
+        side,
+        reach,
+      })),
     ],
   }),
 });
@@ -105,7 +110,7 @@ const NUMBERS: readonly ItemNumber[] = [
 /** A board on its pattern, with the usual hole and nut for the thread. */
 function screwed(item: FitItem, thread: 'M2' | 'M3', height: number, pattern = item.pattern ?? '30.5x30.5'): FitItem {
   const hole = Math.max(...USUAL_BOARD_HOLES[pattern]);
-  return { ...item, pattern, screw: { thread, hole, across: nutAcrossCorners(thread), height } };
+  return { ...item, pattern, screw: { ...item.screw, thread, hole, across: nutAcrossCorners(thread), height } };
 }
 
 const PATTERNS = {
@@ -173,6 +178,7 @@ export function ItemFields(props: Props) {
         value={item.name}
         most={80}
         onValue={(name) => onItem({ ...item, name }, `${id}-name`)}
+        problem={problem('name')}
       />
       <Choice
         id={`${id}-kind`}

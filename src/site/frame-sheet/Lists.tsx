@@ -1,6 +1,7 @@
 import { currentArrangement, withValue, type FrameRecord, type HardwareItem } from '@frameworthy/shared/frame';
 import type { Arrangement, FitItem } from '@frameworthy/shared/fit';
 import type { UnitChoice } from '@frameworthy/shared/quantity';
+import { useState } from 'preact/hooks';
 import { Choice, Entry, Text, type EntryRange } from '~/frame/ui/Entry.tsx';
 import { Section } from '~/frame/ui/Section.tsx';
 import { ItemFields, MASS, PLACE } from './ItemFields.tsx';
@@ -93,7 +94,6 @@ function Items({ arrangement, units, onChange, problem }: ArrangementProps) {
       {items.map((item, i) => (
         <details class="item" aria-label={item.name} key={i}>
           <summary>{item.name}</summary>
-          {problem(`items.${i}.name`) && <p class="problem">{problem(`items.${i}.name`)}</p>}
           <ItemFields
             id={`item-${i}`}
             item={item}
@@ -138,9 +138,13 @@ export function Electronics({ record, units, onRecord, problem }: EditProps) {
       'arrangement-add',
     );
   };
+  // A name that is empty or another's stays in the field, and out of the record.
+  const [draft, setDraft] = useState<{ of: string; name: string }>();
+  const typed = draft?.of === arrangement.name ? draft.name : undefined;
   const rename = (name: string) => {
-    if (name !== '' && !arrangements.some((one, i) => i !== at && one.name === name))
-      change({ ...arrangement, name }, 'name');
+    const fine = name !== '' && !arrangements.some((one, i) => i !== at && one.name === name);
+    setDraft(fine ? undefined : { of: arrangement.name, name });
+    if (fine) change({ ...arrangement, name }, 'name');
   };
   return (
     <Section
@@ -157,7 +161,28 @@ export function Electronics({ record, units, onRecord, problem }: EditProps) {
         onValue={(name) => onRecord(withValue(record, 'electronics.current', name), 'arrangement')}
         href="body/electronics-fit.html"
       />
-      <Text id="arrangement-name" label="Its name" value={arrangement.name} most={80} onValue={rename} />
+      <Text
+        id="arrangement-name"
+        label="Its name"
+        value={typed ?? arrangement.name}
+        most={80}
+        onValue={rename}
+        problem={
+          typed === undefined
+            ? undefined
+            : typed === ''
+              ? 'An arrangement needs a name.'
+              : 'Another arrangement has this name.'
+        }
+      />
+      <Text
+        id="arrangement-suits"
+        label="Whom it suits"
+        value={arrangement.suits ?? ''}
+        most={400}
+        long
+        onValue={(suits) => change({ ...arrangement, suits }, 'suits')}
+      />
       <p class="buttons">
         <button type="button" onClick={add}>
           Another arrangement, from this one

@@ -1,7 +1,7 @@
 import { STANDOFF_METALS } from '../../material/index.ts';
 import { boardSide, electronicsGap } from '../arrangement.ts';
 import { frameBalance, frameCraft } from '../balance.ts';
-import { nosePoint } from '../checks/body.ts';
+import { nosePoint } from '../checks/nose.ts';
 import { totalOf } from '../parts.ts';
 import { framePlan } from '../plan.ts';
 import { always, type DerivedFields } from './derived-field.ts';

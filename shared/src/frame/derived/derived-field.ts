@@ -16,8 +16,9 @@ export const always = (choice: string): DerivedField => ({ get: () => choice });
 
 /** Low and high follow the typical value where it leaves them behind. */
 export const withTypical = (record: FrameRecord, path: LeafPath, typical: number): FrameRecord => {
-  const { low, high } = leafOf(record, path) as Spread;
-  return withValue(record, path, { low: Math.min(low, typical), typical, high: Math.max(high, typical) });
+  const held = leafOf(record, path) as Spread;
+  const { low, high } = held;
+  return withValue(record, path, { ...held, low: Math.min(low, typical), typical, high: Math.max(high, typical) });
 };
 
 export const isTube = ({ arm }: FrameRecord): boolean => arm.kind === 'tube';

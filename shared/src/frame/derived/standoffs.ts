@@ -47,7 +47,10 @@ function spreadStandoffs(record: FrameRecord, along: number, across: number): Fr
   const { current, arrangements } = record.electronics;
   const moved = arrangements.map((one) =>
     one.name === current
-      ? { ...one, standoffs: one.standoffs.map(({ x, y }) => ({ x: middle + (x - middle) * along, y: y * across })) }
+      ? {
+          ...one,
+          standoffs: one.standoffs.map((at) => ({ ...at, x: middle + (at.x - middle) * along, y: at.y * across })),
+        }
       : one,
   );
   return withValue(record, 'electronics.arrangements', moved);
@@ -69,6 +72,12 @@ function pairsOf(record: FrameRecord): { x: number; y: number }[] | undefined {
 const layoutOf = (record: FrameRecord): string =>
   (Math.abs(extentOf(record).middle) < NEAR ? patternOf(record) : undefined) ?? (pairsOf(record) ? 'own' : 'each');
 
+/** A field that only a frame has whose standoffs are four in a rectangle about the middle of the body. */
+const ofRectangle = ({ get, set }: DerivedField): DerivedField => ({
+  get: (record) => (layoutOf(record) === 'four' ? get(record) : undefined),
+  ...(set ? { set } : {}),
+});
+
 /** Every standoff at `from`, or mirrored to it, goes where `moved` says. */
 function moveStandoffs(
   record: FrameRecord,
@@ -89,9 +98,10 @@ function moveStandoffs(
 const pairPlace = (pair: number, axis: 'x' | 'y'): DerivedField => ({
   get: (record) => pairsOf(record)?.[pair - 1]?.[axis],
   set: (record, value) =>
-    moveStandoffs(record, pairsOf(record)?.[pair - 1], true, ({ x, y }) =>
-      axis === 'x' ? { x: value, y } : { x, y: Math.sign(y) * value },
-    ),
+    moveStandoffs(record, pairsOf(record)?.[pair - 1], true, (at) => ({
+      ...at,
+      [axis]: axis === 'x' ? value : Math.sign(at.y) * value,
+    })),
 });
 
 const singlePlace = (number: number, axis: 'x' | 'y'): DerivedField => ({
@@ -107,19 +117,25 @@ const numbered = (count: number, name: Readonly<Record<'x' | 'y', string>>, of: 
     ),
   );
 
+const foreAft: DerivedField = {
+  get: (record) => extentOf(record).foreAft,
+  set: (record, value) => spreadStandoffs(record, value / extentOf(record).foreAft, 1),
+};
+
+const across: DerivedField = {
+  get: acrossOf,
+  set: (record, value) => spreadStandoffs(record, 1, value / acrossOf(record)),
+};
+
 /** Where the standoffs of the arrangement in use stand. */
 export const STANDOFFS: DerivedFields = {
   'body.standoff.pattern': { get: patternOf },
   'body.standoff.layout': { get: layoutOf },
   'body.standoff.count': { get: (record) => standoffsOf(record).length },
-  'body.standoff.foreAft': {
-    get: (record) => extentOf(record).foreAft,
-    set: (record, value) => spreadStandoffs(record, value / extentOf(record).foreAft, 1),
-  },
-  'body.standoff.across': {
-    get: acrossOf,
-    set: (record, value) => spreadStandoffs(record, 1, value / acrossOf(record)),
-  },
+  'body.standoff.foreAft': foreAft,
+  'body.standoff.across': across,
+  'body.standoff.rectangle.foreAft': ofRectangle(foreAft),
+  'body.standoff.rectangle.across': ofRectangle(across),
   ...numbered(5, { x: 'along', y: 'across' }, pairPlace),
   ...numbered(10, { x: 'x', y: 'y' }, singlePlace),
 };
