@@ -1,6 +1,7 @@
 import { InputError } from '@frameworthy/shared';
 import { FIELDS, type LeafPath } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
+import { errorText } from '~/island/evaluate.ts';
 
 /** Where in the record the package's own names of values belong. */
 const PATHS: Readonly<Record<string, LeafPath>> = {
@@ -48,12 +49,9 @@ const own = <T>(table: Readonly<Record<string, T>>, key: string): T | undefined 
 export function explainRecord(error: unknown, show: Show): Explained {
   if (!(error instanceof InputError))
     return { text: 'These values together cannot be computed. Take the last one back.' };
-  const { parameter, quantity, value, rule, limit, kind } = error;
+  const { parameter } = error;
   const leaf = Object.hasOwn(FIELDS, parameter) ? (parameter as LeafPath) : own(PATHS, parameter);
   const path = parameter.startsWith('electronics.') ? parameter : parameter === 'columns' ? STANDOFFS : leaf;
   const field = leaf && FIELDS[leaf];
-  const unit = kind ?? (field && 'kind' in field ? field.kind : 'ratio');
-  const amount = typeof value === 'number' && Number.isFinite(value) ? ` ${show(value, unit, 4)}` : '';
-  const bound = limit === undefined ? '' : ` (${show(limit, unit, 4)})`;
-  return { path, text: `${quantity.charAt(0).toUpperCase()}${quantity.slice(1)}${amount} ${rule}${bound}.` };
+  return { path, text: errorText(error, field && 'kind' in field ? field.kind : 'ratio', show) };
 }

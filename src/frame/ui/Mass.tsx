@@ -18,6 +18,17 @@ const BATTERY = ['balance/battery-placement', 'battery-placement'] as const;
 const LAYOUT = ['layout/motor-layout', 'motor-layout'] as const;
 const HOVER = ['layout/motor-layout', 'hover-power'] as const;
 
+/** Where the parts of a group are sized. */
+const SIZED: Readonly<Record<PartGroup, readonly [page: string, calculator?: string]>> = {
+  arms: ['arms/tube-or-plate', 'tube-or-plate'],
+  motors: HOVER,
+  plates: ['body/tongues-and-webs', 'plate-tongue'],
+  standoffs: ['body/standoff-lengths', 'standoff-sway'],
+  electronics: ['body/electronics-fit', 'electronics-fit'],
+  battery: BATTERY,
+  hardware: ['body/screws', 'screw-torque'],
+};
+
 type Figure = readonly [label: string, value: string, explained: readonly [page: string, calculator: string]];
 
 function figuresOf({ balance, show }: Pick<Props, 'balance' | 'show'>): readonly Figure[] {
@@ -73,7 +84,7 @@ export function Mass({ balance, show, address, open }: Props) {
               <tbody key={group}>
                 <tr class="group">
                   <th scope="rowgroup" colSpan={3}>
-                    {GROUP_WORDS[group]}
+                    <a href={address(...SIZED[group])}>{GROUP_WORDS[group]}</a>
                   </th>
                   <td>
                     {show(
