@@ -13,7 +13,12 @@ export interface FrameAccess {
   writable: (path: string) => boolean;
   /** Writes values back. What it says is wrong; nothing where all went well. */
   write: (changes: readonly (readonly [path: string, value: number | string])[]) => readonly string[];
+  /** Takes the last write back. Only while `stamp` is what it was after it: else it takes back another's change. */
   undo: () => void;
+  /** Differs after each change of the reader's frames, whoever made it. */
+  stamp: () => unknown;
+  /** Why the frame that the address carries was not taken, in words; nothing where it was, or there is none. */
+  problems: readonly string[];
   /** Called after each change of the frame. Returns how to stop. */
   subscribe: (listener: () => void) => () => void;
 }
@@ -23,9 +28,15 @@ const fits = (input: Input, value: number | string): boolean =>
     ? typeof value === 'number' && value >= input.min - 1e-12 && value <= input.max + 1e-12
     : Object.hasOwn(input.choices, value);
 
-function viewOf(calculator: AnyCalculator, frame: FrameAccess): FrameView | undefined {
+/** The calculator that the address names, or else the first of the page, speaks of what is wrong with the address. */
+function isSpeaker({ id }: AnyCalculator): boolean {
+  const all = [...document.querySelectorAll<HTMLElement>('[data-calculator]')].map((one) => one.dataset['calculator']);
+  const named = location.hash.slice(1).split(/[?&]/)[0];
+  return id === (all.includes(named) ? named : all[0]);
+}
+
+function viewOf(calculator: AnyCalculator, frame: FrameAccess, problems: readonly string[]): FrameView | undefined {
   const title = frame.title();
-  if (title === undefined) return undefined;
   const values: Record<string, number | string> = {};
   const outside: string[] = [];
   for (const [key, input] of Object.entries(calculator.inputs as Record<string, Input>)) {
@@ -34,7 +45,8 @@ function viewOf(calculator: AnyCalculator, frame: FrameAccess): FrameView | unde
     if (fits(input, value)) values[key] = value;
     else outside.push(input.label);
   }
-  return Object.keys(values).length > 0 ? { title, values, outside } : undefined;
+  if (Object.keys(values).length > 0) return { title, values, outside, problems };
+  return problems.length > 0 ? { title: undefined, values: {}, outside: [], problems } : undefined;
 }
 
 /** New values of fields that hold what the frame said before: they follow it. */
@@ -54,8 +66,9 @@ export function attend(
   state: () => CalculatorState,
   show: (view: FrameView | undefined) => void,
 ): () => void {
+  const problems = isSpeaker(calculator) ? frame.problems : [];
   const read = () => {
-    const next = viewOf(calculator, frame);
+    const next = viewOf(calculator, frame, problems);
     show(next);
     return next;
   };
@@ -69,6 +82,6 @@ export function attend(
   });
   const [id, brought = ''] = location.hash.slice(1).split('?');
   const linked = id === calculator.id && brought.split('&').some((part) => part && !part.startsWith('frame='));
-  if (first && !linked) state().load({ ...state().start, ...first.values });
+  if (first?.title !== undefined && !linked) state().load({ ...state().start, ...first.values });
   return stop;
 }

@@ -1,26 +1,45 @@
 import { frameValue, isWritable, withFrameValue, type FrameRecord } from '@frameworthy/shared/frame';
 import { h, render } from 'preact';
 import type { FrameFill } from '~/island/frame-fill.ts';
-import { arrivingFrame } from './arrival.ts';
+import { arrivingFrame, withWord } from './arrival.ts';
 import { attend, type FrameAccess } from './attend.ts';
 import { browserStore } from './browser-store.ts';
 import { carryFrame } from './carry.ts';
+import { packRecord } from './compress.ts';
 import { readValue } from './read.ts';
 import { titleOf } from './samples.ts';
 import { Filled } from './ui/Filled.tsx';
 import { currentFrame, withArrival, withCurrent } from './shelf.ts';
 
-/** The script that a guide fetches where the reader has a frame: answers its calculators' questions about it. */
+/**
+ * The script that a page fetches where the reader has a frame: answers its calculators' questions about it, and takes a
+ * frame that came with the address along.
+ */
 async function createFill(): Promise<FrameFill> {
   const store = browserStore();
   const reading = await arrivingFrame(location);
   /** A frame that came with the address: shown, and kept only once the reader changes it. */
   let guest: FrameRecord | undefined = reading?.ok ? reading.record : undefined;
+  /** The guest that the last write made the reader's own. */
+  let adopted: FrameRecord | undefined;
   const current = () => guest ?? currentFrame(store.state().shelf)?.record;
   const memory = new Map<string, number | string | undefined>();
   let remembered: FrameRecord | undefined;
   carryFrame(current, () => guest !== undefined || location.protocol === 'file:');
+  /** Opened anew, the page must show what was written, and not what its address brought before. */
+  const renewAddress = async () => {
+    const record = current();
+    const away = guest !== undefined || store.state().problems.length > 0;
+    const word = away && record ? await packRecord(record) : undefined;
+    if (record !== current()) return;
+    try {
+      history.replaceState(history.state, '', withWord(location.href, word));
+    } catch {
+      // Some browsers allow this for no page on disk.
+    }
+  };
   const frame: FrameAccess = {
+    problems: reading && !reading.ok ? ['The frame in the link was not taken.', ...reading.problems] : [],
     title: () => {
       const record = current();
       return record && titleOf(record);
@@ -55,24 +74,25 @@ async function createFill(): Promise<FrameFill> {
       const checked = readValue(next);
       if (!checked.ok) return checked.problems;
       const arrived = guest;
+      adopted = guest;
       guest = undefined;
       store.change((shelf) => withCurrent(arrived ? withArrival(shelf, arrived) : shelf, checked.record));
+      void renewAddress();
       return [];
     },
-    undo: () => store.undo(),
+    undo() {
+      guest = adopted;
+      adopted = undefined;
+      store.undo();
+      void renewAddress();
+    },
+    stamp: () => store.state().shelf,
     subscribe: (listener) => store.subscribe(listener),
   };
-  showHeading();
   return {
     attend: (...asked) => attend(frame, ...asked),
     tell: (place, props) => render(h(Filled, { ...props, frame }), place),
   };
-}
-
-/** A heading whose name shares the fragment with a frame is not found by the browser. */
-function showHeading(): void {
-  const name = /^#([^?&=]+)&frame=/.exec(location.hash)?.[1];
-  if (name) document.getElementById(name)?.scrollIntoView();
 }
 
 window.frameworthyFill = createFill();

@@ -15,7 +15,7 @@ const SAME = 1e-9;
 /** Whether a calculator's value is the frame's, rounding apart. */
 export const isFrames = (own: number | string | undefined, frames: number | string | undefined): boolean =>
   typeof own === 'number' && typeof frames === 'number'
-    ? Math.abs(own - frames) <= SAME * Math.max(Math.abs(own), Math.abs(frames), 1e-9)
+    ? Math.abs(own - frames) <= SAME * Math.max(Math.abs(frames), SAME)
     : own === frames;
 
 /** The place of what is said about the reader's frame. The words come with the script that knows frames. */

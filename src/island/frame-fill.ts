@@ -6,11 +6,14 @@ import type { ValueSet } from './values.ts';
 
 /** What the current frame says of a calculator's fields. */
 export interface FrameView {
-  title: string;
+  /** Nothing where there is no frame, or this calculator takes nothing of it: then only `problems` are said. */
+  title: string | undefined;
   /** By input, what the frame has and this calculator can take. */
   values: ValueSet;
   /** Labels of fields whose value in the frame lies outside what this calculator takes. */
   outside: readonly string[];
+  /** Why the frame that the address carries was not taken; given to one calculator of the page. */
+  problems: readonly string[];
 }
 
 /**
@@ -37,8 +40,11 @@ declare global {
 /** Also in `src/frame/shelf.ts`, which must not be bundled with every page; a test holds them together. */
 export const SHELF_KEY = 'frameworthy.frames';
 
+/** Whether the address carries a frame. */
+export const isFrameBrought = (): boolean => /[#?&]frame=/.test(location.href);
+
 function wanted(): boolean {
-  if (/[#?&]frame=/.test(location.hash + location.search)) return true;
+  if (isFrameBrought()) return true;
   try {
     return localStorage.getItem(SHELF_KEY) !== null;
   } catch {

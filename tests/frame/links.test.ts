@@ -1,5 +1,5 @@
 import { describe, expect, test, vi } from 'vitest';
-import { arrivingFrame, frameWord } from '~/frame/arrival.ts';
+import { arrivingFrame, frameWord, withWord } from '~/frame/arrival.ts';
 import { packRecord, unpackRecord } from '~/frame/compress.ts';
 import { LARGEST, readValue } from '~/frame/read.ts';
 import { FIRST_SAMPLE, SAMPLES } from '~/frame/samples.ts';
@@ -30,6 +30,37 @@ describe('links', () => {
 
   test('an address without a frame', async () => {
     expect(await arrivingFrame({ hash: '#two-screw-root?wall=1mm', search: '' })).toBeUndefined();
+  });
+
+  test.each([
+    ['http://x.test/a.html', 'http://x.test/a.html#frame=N-w_', 'http://x.test/a.html'],
+    ['http://x.test/a.html#arms', 'http://x.test/a.html#arms&frame=N-w_', 'http://x.test/a.html#arms'],
+    ['http://x.test/a.html#arms&frame=old', 'http://x.test/a.html#arms&frame=N-w_', 'http://x.test/a.html#arms'],
+    ['http://x.test/a.html#frame=old', 'http://x.test/a.html#frame=N-w_', 'http://x.test/a.html'],
+    [
+      'http://x.test/a.html#c?wall=1mm',
+      'http://x.test/a.html#c?wall=1mm&frame=N-w_',
+      'http://x.test/a.html#c?wall=1mm',
+    ],
+    [
+      'http://x.test/a.html#c?frame=old&wall=1mm',
+      'http://x.test/a.html#c?wall=1mm&frame=N-w_',
+      'http://x.test/a.html#c?wall=1mm',
+    ],
+    ['http://x.test/a.html?frame=old#arms', 'http://x.test/a.html#arms&frame=N-w_', 'http://x.test/a.html#arms'],
+    ['file:///k/a.html', 'file:///k/a.html?frame=N-w_', 'file:///k/a.html'],
+    ['file:///k/a.html?frame=old#arms', 'file:///k/a.html?frame=N-w_#arms', 'file:///k/a.html#arms'],
+    ['file:///k/a.html#c?frame=old', 'file:///k/a.html?frame=N-w_#c', 'file:///k/a.html#c'],
+  ])('%s takes one frame, in place of any other, and gives it up again', (href, carrying, bare) => {
+    expect(withWord(href, 'N-w_')).toBe(carrying);
+    expect(frameWord(new URL(carrying))).toBe('N-w_');
+    expect(withWord(href, undefined)).toBe(bare);
+    expect(withWord(carrying, undefined)).toBe(bare);
+  });
+
+  test('a link cut right after the equals sign is damaged, and not without a frame', async () => {
+    expect(await arrivingFrame({ hash: '#frame=', search: '' })).toMatchObject({ ok: false });
+    expect(await arrivingFrame({ hash: '#frames', search: '' })).toBeUndefined();
   });
 
   test('a word that is damaged in any one place is refused in words, or still a record that passes the door', async () => {

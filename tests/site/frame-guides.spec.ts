@@ -1,10 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Page } from '@playwright/test';
 import puppeteer from 'puppeteer-core';
+import { packRecord } from '../../src/frame/compress.ts';
+import { readText } from '../../src/frame/read.ts';
 import { firefox } from './browsers.ts';
-import { copied, field, mass, notices, openSheet, press, refuseStorage } from './sheet.ts';
+import { copied, field, keptNames, mass, notices, openSheet, press, refuseStorage } from './sheet.ts';
 import { expect, test } from './site.ts';
 
 const GUIDE = 'arms/arm-joints.html';
@@ -167,6 +170,164 @@ test('from disk, with storage refused: links between the pages take the frame al
   await expect(field(tab, 'Arm screws, spacing')).toHaveValue('27.5');
   await tab.getByRole('navigation', { name: 'Site' }).getByRole('link', { name: 'Revisions' }).click();
   await expect(tab.locator('#second-frame option:checked')).toHaveText('Dunnock D (from the link)');
+});
+
+/** The sample with screws 27.5 mm apart, packed: what a link from someone else brings. */
+async function word(): Promise<string> {
+  const sample = JSON.parse(readFileSync('content/frames/dunnock-d.json', 'utf8')) as { arm: { root: object } };
+  const root = { ...sample.arm.root, screwSpacing: '27.5 mm' };
+  const reading = readText(JSON.stringify({ ...sample, arm: { ...sample.arm, root } }));
+  if (!reading.ok) throw new Error(reading.problems.join(' '));
+  return packRecord(reading.record);
+}
+
+const bringing = async (place: 'http' | 'disk', address: string) =>
+  `${address}${place === 'disk' ? '?' : '#'}frame=${await word()}`;
+
+/** Waits for the script that takes the frame along; pages without a calculator show nothing of it. */
+const carries = (tab: Page) =>
+  tab.waitForFunction(() => (window as { frameworthyFill?: Promise<unknown> }).frameworthyFill?.then(() => true));
+
+const write = (tab: Page) => root(tab).getByRole('button', { name: /^Write .*spacing.* to Dunnock D$/i });
+
+for (const place of ['http', 'disk'] as const) {
+  test(`${place}: a frame from a link goes along over pages without a calculator, and headings are found`, async ({
+    page: tab,
+    places,
+    context,
+  }) => {
+    await tab.setViewportSize({ width: 1000, height: 500 });
+    await tab.goto(await bringing(place, places[place] + GUIDE));
+    await expect(spacing(tab)).toHaveValue('27.5');
+    await tab.locator('a[href$="index.html#arms"]').first().click();
+    await expect(tab.locator('#arms')).toBeInViewport();
+    expect(await tab.evaluate(() => scrollY)).toBeGreaterThan(0);
+    for (const [link, file] of [
+      ['Words', 'glossary.html'],
+      ['Materials', 'materials.html'],
+      ['Checks', 'checks.html'],
+      ['Using the results', 'using-results.html'],
+      ['Chapters', 'index.html'],
+    ] as const) {
+      await carries(tab);
+      await tab.getByRole('navigation', { name: 'Site' }).getByRole('link', { name: link }).click();
+      await tab.waitForURL((url) => url.pathname.endsWith(file));
+      expect(tab.url(), file).toContain('frame=');
+    }
+    await carries(tab);
+    const guide = tab.locator(`main a[href^="${GUIDE}"]`).first();
+    // With the middle button, in a tab of its own.
+    const opened = context.waitForEvent('page');
+    await guide.click({ button: 'middle' });
+    const beside = await opened;
+    await expect(spacing(beside)).toHaveValue('27.5');
+    await beside.close();
+    await guide.click();
+    await expect(spacing(tab)).toHaveValue('27.5');
+    expect(await tab.evaluate(() => localStorage.getItem('frameworthy.frames'))).toBeNull();
+  });
+
+  test(`${place}: what was written to a frame from a link outlives opening the page anew, and is no second frame`, async ({
+    page: tab,
+    places,
+  }) => {
+    await tab.goto(await bringing(place, places[place] + GUIDE));
+    await expect(spacing(tab)).toHaveValue('27.5');
+    await spacing(tab).fill('31');
+    await write(tab).click();
+    await expect(frameLine(tab)).toContainText('Written to Dunnock D');
+    await expect(tab).not.toHaveURL(/frame=/);
+    // Taken back, it is the link's frame again, and not kept.
+    await root(tab).getByRole('button', { name: 'Undo in the frame' }).click();
+    await expect(spacing(tab)).toHaveValue('27.5');
+    await expect(tab).toHaveURL(/frame=/);
+    await tab.reload();
+    await expect(spacing(tab)).toHaveValue('27.5');
+    await spacing(tab).fill('32');
+    await write(tab).click();
+    await expect(tab).not.toHaveURL(/frame=/);
+    await tab.reload();
+    await expect(spacing(tab)).toHaveValue('32');
+    await tab.getByRole('navigation', { name: 'Site' }).getByRole('link', { name: 'Frame sheet' }).click();
+    await expect(field(tab, 'Arm screws, spacing')).toHaveValue('32');
+    expect(await keptNames(tab)).toEqual(['Dunnock D']);
+  });
+
+  test(`${place}, storage refused: the address takes what was written`, async ({ page: tab, places }) => {
+    await tab.addInitScript(refuseStorage);
+    const address = await bringing(place, places[place] + GUIDE);
+    await tab.goto(address);
+    await expect(spacing(tab)).toHaveValue('27.5');
+    await spacing(tab).fill('31');
+    await write(tab).click();
+    await expect(tab).not.toHaveURL(address);
+    await tab.reload();
+    await expect(spacing(tab)).toHaveValue('31');
+  });
+
+  test(`${place}, storage refused: a link that was followed before carries the frame as it is now`, async ({
+    page: tab,
+    places,
+    context,
+  }) => {
+    await context.addInitScript(refuseStorage);
+    await keep(tab, `${places[place]}frame.html`);
+    const link = tab.getByRole('link', { name: 'Explained: Arm screws, spacing' });
+    const follow = async (value: string) => {
+      const opened = context.waitForEvent('page');
+      await link.click({ modifiers: ['Control'] });
+      const guide = await opened;
+      await expect(spacing(guide)).toHaveValue(value);
+      await guide.close();
+    };
+    await follow('27.5');
+    await field(tab, 'Arm screws, spacing').fill('29');
+    await follow('29');
+    await press(tab, 'Undo');
+    await follow('27.5');
+  });
+
+  test(`${place}: a link cut in half is named once on a guide and on the revisions; they go on without it`, async ({
+    page: tab,
+    places,
+  }) => {
+    await tab.goto(places[place] + GUIDE);
+    const usual = await spacing(tab).inputValue();
+    for (const cut of [
+      '#frame=abc',
+      `#${ROOT}?frame=abc`,
+      '?frame=abc',
+      '#frame=',
+      `#frame=${(await word()).slice(0, 300)}`,
+    ]) {
+      for (const page of [GUIDE, 'revisions.html']) {
+        await tab.goto('about:blank');
+        await tab.goto(places[place] + page + cut);
+        const said = tab.locator('.stale-note');
+        await expect(said, page + cut).toHaveText(/^The frame in the link was not taken\. The link is damaged/);
+        if (page === GUIDE) await expect(spacing(tab)).toHaveValue(usual);
+        else await expect(tab.locator('#changed')).toBeVisible();
+      }
+    }
+    // The one that the link names speaks.
+    await tab.goto('about:blank');
+    await tab.goto(`${places[place]}${GUIDE}#${ROOT}?frame=abc`);
+    await expect(frameLine(tab).locator('.stale-note')).toHaveCount(1);
+  });
+}
+
+test('the undo of a write goes once someone else changes the frame', async ({ page: tab, places, context }) => {
+  await keep(tab, `${places.http}frame.html`);
+  await tab.goto(places.http + GUIDE);
+  await spacing(tab).fill('31');
+  await write(tab).click();
+  const undo = root(tab).getByRole('button', { name: 'Undo in the frame' });
+  await expect(undo).toBeVisible();
+  const sheet = await context.newPage();
+  await openSheet(sheet, `${places.http}frame.html`);
+  await field(sheet, 'Tube, wall').fill('1.25');
+  await expect(undo).toHaveCount(0);
+  await expect(spacing(tab)).toHaveValue('31');
 });
 
 const executablePath = firefox();

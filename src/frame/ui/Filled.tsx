@@ -4,10 +4,28 @@ import { isFrames, type FrameLineProps } from '~/island/FrameLine.tsx';
 import { isQuantity } from '~/island/values.ts';
 import type { FrameAccess } from '../attend.ts';
 
+type FilledProps = FrameLineProps & { frame: FrameAccess };
+
+/** What is wrong with the frame in the address, and what the reader's frame does here. */
+export function Filled(props: FilledProps) {
+  const { title, problems } = props.view;
+  return (
+    <>
+      {problems.length > 0 && (
+        <p class="stale-note" role="alert">
+          {problems.join(' ')}
+        </p>
+      )}
+      {title !== undefined && <Fills {...props} title={title} />}
+    </>
+  );
+}
+
 /** Which fields the reader's frame fills, where they differ from it, and the way back into it. */
-export function Filled({ frame, calculator, view, state, show }: FrameLineProps & { frame: FrameAccess }) {
+function Fills({ frame, calculator, view, title, state, show }: FilledProps & { title: string }) {
   const [said, setSaid] = useState<readonly string[]>([]);
-  const [written, setWritten] = useState(false);
+  /** The stamp of the frames after the write from here. */
+  const [written, setWritten] = useState<unknown>();
   const inputs = calculator.inputs as Record<string, Input>;
   const keys = Object.keys(view.values);
   const differ = keys.filter((key) => !isFrames(state.values[key], view.values[key]));
@@ -18,15 +36,13 @@ export function Filled({ frame, calculator, view, state, show }: FrameLineProps 
   };
   const write = () => {
     const problems = frame.write(changes.map((key) => [inputs[key]!.frameField!, state.values[key]!] as const));
-    setWritten(problems.length === 0);
-    setSaid(
-      problems.length === 0 ? [`Written to ${view.title}.`] : ['Not written, the frame is as it was.', ...problems],
-    );
+    setWritten(problems.length === 0 ? frame.stamp() : undefined);
+    setSaid(problems.length === 0 ? [`Written to ${title}.`] : ['Not written, the frame is as it was.', ...problems]);
   };
   return (
     <>
       <p>
-        {`${view.title} fills ${keys.length - differ.length} of ${Object.keys(inputs).length} fields, marked “frame”. `}
+        {`${title} fills ${keys.length - differ.length} of ${Object.keys(inputs).length} fields, marked “frame”. `}
         <a href="../frame.html">Frame sheet</a>
       </p>
       {differ.length > 0 && (
@@ -40,10 +56,10 @@ export function Filled({ frame, calculator, view, state, show }: FrameLineProps 
               .join('; ')}.`}
           </p>
           <p class="buttons">
-            <button type="button" onClick={() => state.setAll(view.values)}>{`Take ${view.title}’s values`}</button>
+            <button type="button" onClick={() => state.setAll(view.values)}>{`Take ${title}’s values`}</button>
             {changes.length > 0 && (
               <button type="button" onClick={write}>
-                {`Write ${changes.length === 1 ? inputs[changes[0]!]!.label : `${changes.length} values`} to ${view.title}`}
+                {`Write ${changes.length === 1 ? inputs[changes[0]!]!.label : `${changes.length} values`} to ${title}`}
               </button>
             )}
           </p>
@@ -54,12 +70,12 @@ export function Filled({ frame, calculator, view, state, show }: FrameLineProps 
         {said.map((words) => (
           <p key={words}>{words}</p>
         ))}
-        {written && (
+        {written !== undefined && written === frame.stamp() && (
           <button
             type="button"
             onClick={() => {
               frame.undo();
-              setWritten(false);
+              setWritten(undefined);
               setSaid(['The frame is as it was before.']);
             }}
           >

@@ -212,7 +212,7 @@ function Figures({ frames, show }: { frames: readonly Worked[]; show: Show }) {
 
 /** Two or three frames side by side. */
 export function Revisions() {
-  const known = useKnown();
+  const { known, problems } = useKnown();
   const { choice: units } = useUnits();
   const show = useMemo(() => showIn(units), [units]);
   const [picked, pick] = useState<readonly (string | undefined)[]>([undefined, undefined, NONE]);
@@ -234,6 +234,11 @@ export function Revisions() {
           <Picker id="third-frame" label="And beside them" value={keys[2]!} known={known} onPick={put(2)} none />
         </div>
       </div>
+      {problems.length > 0 && (
+        <p class="stale-note" role="alert">
+          {problems.join(' ')}
+        </p>
+      )}
       {attempts.map((attempt) =>
         isWorked(attempt) ? null : (
           <p key={attempt.key} class="stale-note">{`${attempt.title} cannot be worked out: ${attempt.problem}`}</p>

@@ -13,30 +13,41 @@ export interface Known {
   record: FrameRecord;
 }
 
+interface Guest {
+  record?: FrameRecord;
+  /** Why the frame of the address was not taken. */
+  problems: readonly string[];
+}
+
 /** The frame of the address, where storage does not bring it along: see `carry.ts`. */
-function useGuest(): FrameRecord | undefined {
-  const [guest, setGuest] = useState<FrameRecord>();
+function useGuest(): Guest {
+  const [guest, setGuest] = useState<Guest>({ problems: [] });
   useEffect(() => {
     const store = browserStore();
     let record: FrameRecord | undefined;
-    void arrivingFrame(location).then((reading) => {
-      if (!reading?.ok) return;
-      record = reading.record;
-      setGuest(record);
-    });
+    const read = () =>
+      void arrivingFrame(location).then((reading) => {
+        if (!reading) return;
+        if (!reading.ok) return setGuest({ problems: ['The frame in the link was not taken.', ...reading.problems] });
+        record = reading.record;
+        setGuest({ record, problems: [] });
+      });
+    read();
     carryFrame(
       () => record ?? currentFrame(store.state().shelf)?.record,
       () => record !== undefined || location.protocol === 'file:',
     );
+    addEventListener('hashchange', read);
+    return () => removeEventListener('hashchange', read);
   }, []);
   return guest;
 }
 
-/** Kept frames first, then what came with the address, then the samples. */
-export function useKnown(): Known[] {
+/** Kept frames first, then what came with the address, then the samples; and what is wrong with the address. */
+export function useKnown(): { known: Known[]; problems: readonly string[] } {
   const state = useShelf();
-  const guest = useGuest();
-  return useMemo(() => {
+  const { record: guest, problems } = useGuest();
+  const all = useMemo(() => {
     const frames = state?.shelf.frames ?? [];
     const known = [...frames.map(({ record }) => record), ...SAMPLES].some((record) => isSame(record, guest));
     return [
@@ -45,4 +56,5 @@ export function useKnown(): Known[] {
       ...SAMPLES.map((record, i) => ({ key: `sample${i}`, title: `${titleOf(record)} (sample)`, record })),
     ];
   }, [state, guest]);
+  return { known: all, problems };
 }
