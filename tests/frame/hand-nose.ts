@@ -86,6 +86,15 @@ const posts = [a, -a].flatMap((x) =>
 const most = (of: (post: (typeof posts)[number]) => number) => Math.max(...posts.map(of));
 /** N/A + Mc/I: Gere, 2004, § 5.12. */
 export const wall = most(({ head, foot, pull }) => Math.abs(pull) / area + (Math.max(head, foot) * 0.0025) / second);
+/** Largest press on a post, over its area. */
+export const pressed = most(({ pull }) => -pull) / area;
+/**
+ * Stocky strut, held against turning at both ends while its top sways, so that it counts at its own length: Johnson's
+ * parabola, A. Pytel, J. Kiusalaas, Mechanics of Materials, 2nd edition, 2012, § 10.4. Slenderness L/√(I/A) is below C.
+ */
+const slender = L / sqrt(second / area);
+const slenderest = sqrt((2 * PI ** 2 * E) / 276e6);
+export const buckles = 276e6 * (1 - slender ** 2 / (2 * slenderest ** 2));
 /** Moments about the middle of the ring, once the face has lifted: T = N + M/r with r of a quarter of D + d. */
 export const screw = most(({ head, foot, pull }) => pull + Math.max(head, foot) / 0.002);
 /**

@@ -6,7 +6,7 @@
  * Gere: J. M. Gere, Mechanics of Materials, 6th edition, 2004. Hibbeler: R. C. Hibbeler, Mechanics of Materials.
  * Meriam: J. L. Meriam, L. G. Kraige, Engineering Mechanics: Dynamics, 7th edition, 2012.
  */
-const { PI, sqrt, hypot, atan2, acos, sin, cos, log } = Math;
+const { PI, sqrt, hypot, atan2, acos, cos, log } = Math;
 export const G = 9.80665;
 
 /* Layout: a square of propellers, tips 30 mm apart. Pythagoras. */
@@ -21,7 +21,7 @@ export const tubeArea = ringArea(14, 12);
 export const tubeSecond = ringSecond(14, 12);
 /** Sleeve: 0.1 mm of adhesive all round, so 11.8 mm outside; 1 mm wall. */
 const sleeveArea = ringArea(11.8, 9.8);
-const sleeveSecond = ringSecond(11.8, 9.8);
+export const sleeveSecond = ringSecond(11.8, 9.8);
 /** The sleeve passes the outer screw by 48 − 10 − 24 mm. */
 const doubled = 48 - 10 - 24;
 const bare = 70 - doubled;
@@ -34,8 +34,8 @@ const tubeMass = tubeArea * (10 + 24 + 70 + 13) * CARBON;
 const sleeveMass = sleeveArea * 48 * CARBON + PI * 11.8 * 48 * 0.1 * 1200e-6;
 const motorPlate = 26 * 26 * 2 * PLATE;
 /** Tow over the plate, down its sides, straight to the tube, round below: tangents to a circle of 7 mm. */
-const psi = atan2(13, 7.2) + acos(7 / hypot(13, 7.2));
-export const towTurn = 26 + 2 * 2 + 2 * sqrt(13 ** 2 + 7.2 ** 2 - 7 ** 2) + 2 * 7 * (PI - psi);
+export const leg = atan2(13, 7.2) + acos(7 / hypot(13, 7.2));
+export const towTurn = 26 + 2 * 2 + 2 * sqrt(13 ** 2 + 7.2 ** 2 - 7 ** 2) + 2 * 7 * (PI - leg);
 /** Two bands of six turns at 198 tex; a wrap laid by hand weighs 1.7 times its dry tow (stated on the sheet). */
 const tow = 1.7 * 2 * 6 * 198e-6 * towTurn;
 export const armMass = tubeMass + sleeveMass + motorPlate + tow + 4;
@@ -170,6 +170,8 @@ const lever = [motorAt - centre.x, -motorAt, HIT - centre.z] as const;
 const half = sqrt(0.5);
 const blow = (compliance: number, line: readonly [number, number, number]): number =>
   SPEED * sqrt(shownMass(lever, line) / (compliance + 1 / CONTACT));
+/** Mass that the blow from above or below meets. */
+export const shown = { vertical: shownMass(lever, [0, 0, 1]) };
 export const strike = {
   vertical: blow(1 / armVertical, [0, 0, 1]),
   sideways: blow(1 / armHorizontal + HIT ** 2 / armTwist, [half, half, 0]),
@@ -185,7 +187,7 @@ const bearing = (force: number) => force / (3 * walls);
 /** Tear-out along two planes of each wall, from the hole's edge to the end, or half the way to the next hole. */
 const tearOut = (force: number, plane: number) => force / (2 * plane * walls);
 /** What a hole of 3.2 mm takes from the second moment of a ring, screws upright: strips summed across the hole. */
-function holeTakes(outside: number, inside: number, direction: 'up' | 'across'): number {
+export function holeTakes(outside: number, inside: number, direction: 'up' | 'across'): number {
   const strips = 4000;
   const width = 3.2 / strips;
   let sum = 0;
@@ -223,10 +225,6 @@ export const bareArm = {
   sideways: (strike.sideways * bare * 7) / tubeSecond,
   along: strike.along / tubeArea + (strike.along * 12 * 7) / tubeSecond,
 };
-/** Tube and sleeve share the moment at the outer hole by their stiffness; the bond has long handed it over there. */
-export const doubledHole =
-  (strike.vertical * 70 * edge) / (tubeSecond - holeTakes(14, 12, 'up') + sleeveSecond - holeTakes(11.8, 9.8, 'up'));
-
 /* Tightening: T = K d F with K of 0.2 (J. A. Speck, Mechanical Fastening, 2015, p. 85), a quarter of scatter. */
 export const preloadHigh = (1.25 * 0.5) / (0.2 * 0.003);
 /** Pinched ring: M = WR/π, Roark, 7th edition, 2002, table 9.2 case 1; curved bar: Boresi, 2003, chapter 9. */
@@ -237,9 +235,6 @@ export const crush = (PI * 2 ** 2 * 20 * 200) / (6 * ringMean * curved);
 
 /* Full thrust: how far 15 N turn the motor. Gere, § 9.5. */
 export const tilt = 15 * ((L ** 2 - (L - reach) ** 2) / 2 / bendDoubled + (L - reach) ** 2 / 2 / bendBare + L / 3000);
-/** Of a wrap, lift alone: four legs that lean on the tube. */
-export const wrapPull = 15 / (4 * sin(psi));
-
 /* First frequency by energy: tip mass and 33/140 of the tube on the tip's spring, turning of the motor left out. */
 export const quickFrequency = (spring: number): number => {
   // The sheet's frequencies are of the bare tube all along.

@@ -10,7 +10,7 @@ import {
 import { craftParts, massProperties, placedBattery, type MassProperties } from '@frameworthy/shared/mass';
 import { craftOf, packOf } from '../craft-inputs.ts';
 import { contactOf } from '../obstacle-inputs.ts';
-import { oneSectionArm, type OneSectionArm } from '../one-section-arm.ts';
+import { armOfFields, worstPlace, type ArmOfFields, type WorstPlace } from '../arm-of-fields.ts';
 import type { LoadValues } from './inputs.ts';
 
 export const DIRECTIONS = ['sideways', 'vertical', 'along'] as const satisfies readonly StrikeDirection[];
@@ -25,7 +25,9 @@ export const WORDS: Readonly<Record<StrikeDirection, string>> = {
 export interface Judged extends Strike {
   /** Upper end of the band, at 1.5 times the linear force [N]. */
   high: number;
-  /** Peak shear of twisting at the root [Pa]. */
+  /** Highest bending stress of tube or strip, and where. */
+  worst: WorstPlace;
+  /** Peak shear of twisting, past a sleeve [Pa]. */
   twist: number;
   /** Shares of strength used [-]. */
   use: { bending: number; twist: number; most: number };
@@ -38,7 +40,7 @@ export interface Judged extends Strike {
 export interface LoadResult {
   craft: MassProperties;
   motor: { x: number; y: number };
-  arm: OneSectionArm;
+  arm: ArmOfFields;
   thrust: ThrustLoad & { stress: number; use: number };
   strikes: Readonly<Record<StrikeDirection, Judged>>;
   /** The direction whose survivable speed is lowest. */
@@ -74,14 +76,23 @@ function craftFrom(values: LoadValues): MassProperties {
   return massProperties([...craftParts(craft).parts, battery]);
 }
 
-function judge(strike: Strike, { speed }: LoadValues, arm: OneSectionArm): Judged {
+function judge(strike: Strike, { speed, armLength }: LoadValues, arm: ArmOfFields): Judged {
+  const { axialForce: axial, rootMoment } = strike;
+  // A push along the arm bends it alike from end to end.
+  const left = (at: number): number => (axial > 0 ? 1 : 1 - at / armLength);
+  const worst = worstPlace(arm, (at) => ({
+    vertical: rootMoment.vertical * left(at),
+    horizontal: rootMoment.horizontal * left(at),
+    axial,
+  }));
   const twist = strike.rootTorque / arm.torsionModulus;
-  const [bending, twisting] = [strike.rootStress / arm.bendingStrength, twist / arm.shearStrength];
+  const [bending, twisting] = [worst.stress / arm.bendingStrength, twist / arm.shearStrength];
   const most = Math.max(bending, twisting);
   const { high } = peakForceBand(strike.peakForce);
   return {
     ...strike,
     high,
+    worst,
     twist,
     use: { bending, twist: twisting, most },
     breaksBy: twisting > bending ? 'twisting' : 'bending',
@@ -91,7 +102,7 @@ function judge(strike: Strike, { speed }: LoadValues, arm: OneSectionArm): Judge
 }
 
 /** The three blows for a given craft: sweeps over its inertia use it too. */
-export function strikesOn(craft: MassProperties, values: LoadValues, arm: OneSectionArm) {
+export function strikesOn(craft: MassProperties, values: LoadValues, arm: ArmOfFields) {
   return tipStrike({
     craft,
     motor: motorOf(values),
@@ -104,7 +115,7 @@ export function strikesOn(craft: MassProperties, values: LoadValues, arm: OneSec
 }
 
 export function compute(values: LoadValues): LoadResult {
-  const arm = oneSectionArm(values);
+  const arm = armOfFields(values);
   const craft = craftFrom(values);
   const raw = strikesOn(craft, values, arm);
   const strikes = {
@@ -118,9 +129,10 @@ export function compute(values: LoadValues): LoadResult {
     torquePerThrust: values.torquePerThrust,
     root: arm.root,
   });
-  const { vertical, horizontal } = thrust.rootStress;
-  // A round tube has one farthest fibre for both; a strip has a corner where they add.
-  const stress = values.shape === 'tube' ? Math.hypot(vertical, horizontal) : vertical + horizontal;
+  const { stress } = worstPlace(arm, (at) => ({
+    vertical: values.fullThrust * (values.armLength - at),
+    horizontal: thrust.reactionTorque,
+  }));
   const first = DIRECTIONS.reduce((a, b) => (strikes[b].survivable < strikes[a].survivable ? b : a));
   return {
     craft,

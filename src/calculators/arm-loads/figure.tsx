@@ -5,12 +5,14 @@ import {
   DimensionLine,
   Drawing,
   ForceArrow,
+  HiddenLine,
   Label,
   Outline,
   type Point,
 } from '~/island/drawing/index.ts';
 import { CentreOfMass } from '../centre-of-mass.tsx';
 import { BELL_RADIUS, PlanOfCraft } from '../plan-of-craft.tsx';
+import { sleeveRadius } from '../arm-of-fields.ts';
 import type { LoadResult } from './compute.ts';
 import type { LoadValues } from './inputs.ts';
 
@@ -73,6 +75,7 @@ function Side({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
   const { armLength: L, hitHeight, propellerHeight } = values;
   const { strikes, arm } = result;
   const half = arm.section.vertical.extremeFibre;
+  const inner = sleeveRadius(arm);
   const bell = Math.max(0.8 * propellerHeight, half);
   const bounds = {
     left: -0.02,
@@ -91,6 +94,7 @@ function Side({ values, result, show }: FigureProps<LoadValues, LoadResult>) {
     >
       <Outline rect={{ x: -0.02, y: -half, width: 0.02, height: 2 * half }} fill="hatch" />
       <Outline rect={{ x: 0, y: -half, width: L + BELL_RADIUS, height: 2 * half }} fill="shade" />
+      {arm.doubled > 0 && <HiddenLine rect={{ x: -0.02, y: -inner, width: 0.02 + arm.doubled, height: 2 * inner }} />}
       <Outline
         rect={{ x: L - BELL_RADIUS, y: half, width: 2 * BELL_RADIUS, height: Math.max(bell - half, 0) }}
         fill="paper"

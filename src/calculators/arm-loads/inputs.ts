@@ -3,6 +3,7 @@ import { materialInputs, rootSpringInputs, shapeInputs } from '../arm-inputs.ts'
 import { batteryInputs, craftInputs, measuredCraft, placeInputs, thrustInputs } from '../craft-inputs.ts';
 import { obstacleInputs } from '../obstacle-inputs.ts';
 import { armLength } from '../root-inputs.ts';
+import { sleeveInputs } from '../sleeve-inputs.ts';
 import { strengthInputs } from '../strength-inputs.ts';
 
 const MM = 1e-3;
@@ -71,6 +72,7 @@ export const inputs = {
   armLength: { ...armLength, parameters: ['length'] },
   ...materialInputs,
   ...strengthInputs,
+  ...sleeveInputs,
   ...rootSpringInputs,
   ...thrustInputs,
   wheelbase: { ...wheelbase, group: 'Craft' },

@@ -53,15 +53,15 @@ export const steps: readonly Step<LoadValues, LoadResult>[] = [
   },
   {
     id: 'stress',
-    says: 'At the root the whole arm is the lever',
-    formula: '\\sigma = \\frac{F\\,L\\,c}{I}',
+    says: 'At the root the whole arm is the lever; with a sleeve, what is left of it past the sleeve where that bends the tube more',
+    formula: '\\sigma = \\frac{F\\,\\ell\\,c}{I}',
     numbers: '\\sigma = \\frac{\\slot{force}\\cdot\\slot{length}\\cdot\\slot{c}}{\\slot{i}} = \\slot{stress}',
     slots: ({ armLength }, { arm, strikes: { sideways } }) => ({
       force: a('force', sideways.peakForce),
-      length: a('length', armLength),
+      length: a('length', armLength - sideways.worst.at),
       c: a('length', arm.section.horizontal.extremeFibre),
-      i: a('secondMomentOfArea', arm.section.horizontal.secondMomentOfArea),
-      stress: a('stress', sideways.rootStress),
+      i: a('secondMomentOfArea', sideways.worst.secondMomentOfArea.horizontal),
+      stress: a('stress', sideways.worst.stress),
     }),
   },
   {

@@ -10,7 +10,7 @@ import {
 } from '@frameworthy/shared/impact';
 import type { Warning } from '@frameworthy/shared';
 import { contactOf } from '../obstacle-inputs.ts';
-import { oneSectionArm } from '../one-section-arm.ts';
+import { armOfFields, worstPlace, type ArmOfFields } from '../arm-of-fields.ts';
 import type { DropValues } from './inputs.ts';
 
 export interface DropResult extends FlatDrop {
@@ -20,10 +20,13 @@ export interface DropResult extends FlatDrop {
   own: number;
   /** At the root of an arm, by the linear force [N·m]. */
   rootMoment: number;
+  arm: ArmOfFields;
+  /** Highest in tube or strip [Pa], and how far from the outer screw [m]. */
   stress: number;
+  at: number;
   /** Share of the bending strength [-]. */
   use: number;
-  /** Load on one support at which the bare root reaches its strength [N]. */
+  /** Load on one support at which the arm reaches its strength [N]. */
   allowable: number;
   survivable: number;
   survivableLow: number;
@@ -55,7 +58,7 @@ function landing({
 
 export function compute(values: DropValues): DropResult {
   const { dropHeight, lands, mass, armLength, motorMass, armMass } = values;
-  const arm = oneSectionArm({ ...values, rootHorizontal: values.rootVertical, rootTwist: values.rootVertical });
+  const arm = armOfFields({ ...values, rootHorizontal: values.rootVertical, rootTwist: values.rootVertical });
   const contact = contactOf(values);
   const tips = lands === 'tips';
   const own = tips ? tipStiffness(arm.segments, arm.root).vertical : values.footStiffness;
@@ -63,11 +66,15 @@ export function compute(values: DropValues): DropResult {
   const supports = { ...on, stiffness: springsInSeries([own, contact]) };
   const drop = flatDrop(supports, dropHeight);
   // On its ends the arm carries its share of the landing; on feet, motor and arm at the body's deceleration.
-  const momentOverLoad = tips ? armLength : ((motorMass + armMass / 2) * armLength * supports.count) / mass;
-  const rootMoment = drop.each * momentOverLoad;
-  const { secondMomentOfArea, extremeFibre } = arm.section.vertical;
-  const allowable = (arm.bendingStrength * secondMomentOfArea) / extremeFibre / momentOverLoad;
-  const stress = (rootMoment * extremeFibre) / secondMomentOfArea;
+  const momentOverLoad = (at: number): number => {
+    const left = armLength - at;
+    if (tips) return left;
+    return ((motorMass + (armMass * left) / armLength / 2) * left * supports.count) / mass;
+  };
+  const rootMoment = drop.each * momentOverLoad(0);
+  const { stress: perLoad, at } = worstPlace(arm, (place) => ({ vertical: momentOverLoad(place) }));
+  const allowable = arm.bendingStrength / perLoad;
+  const stress = drop.each * perLoad;
   const bent = armBending({
     segments: arm.segments,
     plane: 'vertical',
@@ -81,7 +88,9 @@ export function compute(values: DropValues): DropResult {
     contact,
     own,
     rootMoment,
+    arm,
     stress,
+    at,
     use: stress / arm.bendingStrength,
     allowable,
     survivable: survivableHeight(supports, allowable),

@@ -1,5 +1,6 @@
 import type { FigureProps } from '~/island/declaration.ts';
-import { DimensionLine, Drawing, ForceArrow, Label, Outline } from '~/island/drawing/index.ts';
+import { DimensionLine, Drawing, ForceArrow, HiddenLine, Label, Outline } from '~/island/drawing/index.ts';
+import { sleeveRadius } from '../arm-of-fields.ts';
 import { BELL_RADIUS } from '../plan-of-craft.tsx';
 import type { DropResult } from './compute.ts';
 import type { DropValues } from './inputs.ts';
@@ -19,7 +20,8 @@ const TOUCHES: Readonly<Record<DropValues['sharing'], readonly number[]>> = {
 /** The craft from behind at the moment of touching, and what presses on it. */
 export function FlatDropFigure({ values, result, show }: FigureProps<DropValues, DropResult>) {
   const { armLength: L, lands, sharing, feet, shape, outerDiameter, height } = values;
-  const { each, supports } = result;
+  const { each, supports, arm } = result;
+  const inner = sleeveRadius(arm);
   const thick = shape === 'tube' ? outerDiameter : height;
   const tips = lands === 'tips';
   const reach = BODY.width / 2 + L;
@@ -41,6 +43,16 @@ export function FlatDropFigure({ values, result, show }: FigureProps<DropValues,
             rect={{ x: side > 0 ? BODY.width / 2 : -reach - BELL_RADIUS, y: 0, width: L + BELL_RADIUS, height: thick }}
             fill="shade"
           />
+          {arm.doubled > 0 && (
+            <HiddenLine
+              rect={{
+                x: side > 0 ? BODY.width / 2 : -BODY.width / 2 - arm.doubled,
+                y: thick / 2 - inner,
+                width: arm.doubled,
+                height: 2 * inner,
+              }}
+            />
+          )}
           <Outline
             rect={{ x: side * reach - BELL_RADIUS, y: thick, width: 2 * BELL_RADIUS, height: 0.018 }}
             fill="paper"

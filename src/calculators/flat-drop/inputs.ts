@@ -3,6 +3,7 @@ import { materialInputs, rootSpringInputs, shapeInputs } from '../arm-inputs.ts'
 import { craftInputs, measuredCraft } from '../craft-inputs.ts';
 import { obstacleInputs } from '../obstacle-inputs.ts';
 import { armLength } from '../root-inputs.ts';
+import { sleeveInputs } from '../sleeve-inputs.ts';
 import { strengthInputs } from '../strength-inputs.ts';
 
 type Choices = Readonly<Record<string, number | string>>;
@@ -88,6 +89,7 @@ export const inputs = {
   armLength: { ...armLength, parameters: ['length'] },
   ...materialInputs,
   ...strengthInputs,
+  ...sleeveInputs,
   root,
   rootVertical,
 } as const;

@@ -6,7 +6,7 @@ import type { DropValues } from './inputs.ts';
 const series = [
   { label: 'linear', of: ({ each }: DropResult) => each, role: 'main' },
   { label: 'upper end', of: ({ each }: DropResult) => MEASURED_OVER_LINEAR * each, role: 'second' },
-  { label: 'bare root breaks', of: ({ allowable }: DropResult) => allowable, role: 'limit' },
+  { label: 'arm breaks', of: ({ allowable }: DropResult) => allowable, role: 'limit' },
 ] as const;
 
 export const plots: readonly Plot<DropValues, DropResult>[] = [

@@ -1,5 +1,5 @@
 import { COARSE_THREADS } from '../../joint/index.ts';
-import { armMaterial, pastMotor, sleeveOf } from '../arm.ts';
+import { armMaterial, pastMotor, sleeveOf, sleeveReach } from '../arm.ts';
 import { frameBalance } from '../balance.ts';
 import { holeShare } from '../checks/arm-tube.ts';
 import { withValue } from '../paths.ts';
@@ -47,6 +47,13 @@ export const ARM: DerivedFields = {
     set: (record, value) => {
       const { outerDiameter, wall } = record.arm.tube;
       return withValue(record, 'arm.sleeve.bondLine', (outerDiameter - 2 * wall - value) / 2);
+    },
+  },
+  'arm.sleeve.reach': {
+    get: sleeveReach,
+    set: (record, value) => {
+      const { endDistance, screwSpacing } = record.arm.root;
+      return withValue(record, 'arm.sleeve.length', endDistance + screwSpacing + value);
     },
   },
   'arm.sleeve.density': ofSleeve('density'),
