@@ -3,6 +3,8 @@ import {
   changedFields,
   changedLists,
   type ChangedField,
+  type ChangedLists,
+  type ChangedParts,
   type FrameEvaluation,
   type FrameRecord,
   type LeafValue,
@@ -27,7 +29,38 @@ export interface Worked {
   evaluation: FrameEvaluation;
 }
 
-const listed = (words: string, names: readonly string[]) => (names.length > 0 ? [`${words}: ${names.join('; ')}`] : []);
+const standoffsText = ({ before, after, moved }: ChangedParts['standoffs']): string =>
+  before !== after ? `${before} → ${after}` : moved ? 'moved' : '';
+
+/** What differs in an arrangement that is not the one in use: `Long one (Receiver; standoffs moved)`. */
+function arrangementText({
+  name,
+  added,
+  removed,
+  changed,
+  standoffs,
+}: ChangedLists['arrangements']['changed'][number]) {
+  const places = standoffsText(standoffs);
+  const parts = [
+    ...added.map((part) => `${part} new`),
+    ...removed.map((part) => `${part} gone`),
+    ...changed,
+    ...(places ? [`standoffs ${places}`] : []),
+  ];
+  return `${name} (${parts.join(', ')})`;
+}
+
+/** Rows of what differs in the lists of two records: a name and what to say, nothing where nothing differs. */
+export const LIST_ROWS: readonly (readonly [label: string, text: (lists: ChangedLists) => string])[] = [
+  ['Standoffs', ({ standoffs }) => standoffsText(standoffs)],
+  ['New parts', ({ added }) => added.join('; ')],
+  ['Parts that are gone', ({ removed }) => removed.join('; ')],
+  ['Parts moved or changed', ({ changed }) => changed.join('; ')],
+  ['Arrangement in use', ({ inUse: { before, after } }) => (before === after ? '' : `${before} → ${after}`)],
+  ['New arrangements', ({ arrangements }) => arrangements.added.join('; ')],
+  ['Arrangements that are gone', ({ arrangements }) => arrangements.removed.join('; ')],
+  ['Arrangements changed', ({ arrangements }) => arrangements.changed.map(arrangementText).join('; ')],
+];
 
 /** What changed from one revision to the next, what it cost and what it bought: text for release notes. */
 export function releaseNotes(before: Worked, after: Worked, show: Show): string {
@@ -37,7 +70,7 @@ export function releaseNotes(before: Worked, after: Worked, show: Show): string 
       `- ${change.field.label}: ${valueText(change, change.before, show)} → ${valueText(change, change.after, show)}`,
   );
   const lists = changedLists(before.record, after.record);
-  const { standoffs } = lists;
+  const others = LIST_ROWS.flatMap(([label, text]) => (text(lists) ? [`- ${label}: ${text(lists)}`] : []));
   const mass = now.allUp - old.allUp;
   const cost = now.cost - old.cost;
   const axis = (name: 'roll' | 'pitch') => {
@@ -57,14 +90,7 @@ export function releaseNotes(before: Worked, after: Worked, show: Show): string 
     ...(after.record.notes ? [after.record.notes, ''] : []),
     'What changed',
     ...(changes.length > 0 ? changes : ['- No dimension.']),
-    ...(standoffs.before !== standoffs.after
-      ? [`- Standoffs: ${standoffs.before} → ${standoffs.after}`]
-      : standoffs.moved
-        ? ['- Standoffs moved.']
-        : []),
-    ...listed('- New parts', lists.added),
-    ...listed('- Parts that are gone', lists.removed),
-    ...listed('- Parts moved or changed', lists.changed),
+    ...others,
     '',
     `All-up mass ${show(now.allUp, 'mass')} (${signed(show(mass, 'mass', 2), mass)}); frame alone ${show(now.frameMass, 'mass')}.`,
     `Turns: ${axis('roll')}, ${axis('pitch')}. Priced parts ${signed(cost.toFixed(2), cost)}.`,

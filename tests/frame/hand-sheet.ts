@@ -33,12 +33,16 @@ const PLATE = 1580e-6;
 const tubeMass = tubeArea * (10 + 24 + 70 + 13) * CARBON;
 const sleeveMass = sleeveArea * 48 * CARBON + PI * 11.8 * 48 * 0.1 * 1200e-6;
 const motorPlate = 26 * 26 * 2 * PLATE;
+/** Its glue, 26 mm of it: 0.2 mm to the tube, a fillet of 2 mm whose centre stands 9 from the tube’s and 5.2 above it. */
+const aside = sqrt(9 ** 2 - 5.2 ** 2);
+/** Both sides: a trapezium, 7.2 and 2 high, less the sectors of tube and fillet. */
+const mountGlue = 26 * 1200e-6 * (aside * (7.2 + 2) - 7 ** 2 * atan2(aside, 5.2) - 2 ** 2 * (PI - atan2(aside, 5.2)));
 /** Tow over the plate, down its sides, straight to the tube, round below: tangents to a circle of 7 mm. */
 export const leg = atan2(13, 7.2) + acos(7 / hypot(13, 7.2));
 export const towTurn = 26 + 2 * 2 + 2 * sqrt(13 ** 2 + 7.2 ** 2 - 7 ** 2) + 2 * 7 * (PI - leg);
 /** Two bands of six turns at 198 tex; a wrap laid by hand weighs 1.7 times its dry tow (stated on the sheet). */
 const tow = 1.7 * 2 * 6 * 198e-6 * towTurn;
-export const armMass = tubeMass + sleeveMass + motorPlate + tow + 4;
+export const armMass = tubeMass + sleeveMass + motorPlate + mountGlue + tow + 4;
 /** Plates: outline 150 long, tapering from 56 to 26 mm, 68 % left; four tongues of 16 mm to 5 mm past the outer screw. */
 const outline = (150 * (56 + 26)) / 2;
 const tongues = 4 * 16 * (rootDistance + 5 - 56 / 2);

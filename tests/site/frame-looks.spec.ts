@@ -80,6 +80,53 @@ test('everything unfolded: no sideways scroll on any of the pages at any width',
   }
 });
 
+test('three revisions: each neighbouring pair is drawn and told, and the page says which', async ({
+  page: tab,
+  places,
+}) => {
+  await tab.goto(`${places.http}revisions.html`);
+  const drawn = async () =>
+    (await tab.locator('.figure svg').evaluateAll((all) => all.map((svg) => svg.innerHTML))).join();
+  const told = tab.getByRole('textbox', { name: 'Release notes' });
+  const pair = tab.getByLabel('Pair to draw and to tell');
+  await expect(tab.locator('.which').first()).toHaveText('Before: Dunnock C (sample). After: Dunnock D (sample).');
+  await expect(told).toHaveValue(/^Dunnock D, compared with Dunnock C\n/);
+  await expect(pair).toHaveCount(0);
+  const two = await drawn();
+  await tab.getByLabel('And beside them').selectOption('Dunnock Flat A (sample)');
+  await expect(pair.locator('option')).toHaveText([
+    'Dunnock C (sample), then Dunnock D (sample)',
+    'Dunnock D (sample), then Dunnock Flat A (sample)',
+  ]);
+  expect(await drawn()).toBe(two);
+  await pair.selectOption({ index: 1 });
+  await expect(told).toHaveValue(/^Dunnock Flat A, compared with Dunnock D\n/);
+  await expect(tab.locator('.which')).toHaveText([
+    'Before: Dunnock D (sample). After: Dunnock Flat A (sample).',
+    'From Dunnock D (sample) to Dunnock Flat A (sample).',
+  ]);
+  expect(await drawn()).not.toBe(two);
+  // Without the third there is one pair again.
+  await tab.getByLabel('And beside them').selectOption('none');
+  await expect(told).toHaveValue(/^Dunnock D, compared with Dunnock C\n/);
+  await expect(pair).toHaveCount(0);
+  expect(await drawn()).toBe(two);
+});
+
+test('what a gram buys: says where the record has no price or no mass, and how prices of tubes go', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  await unfold(tab, '.outcome details, details:has(.gains)');
+  const cells = (step: RegExp) => tab.locator('.gains tbody tr', { hasText: step }).locator('td').allInnerTexts();
+  expect((await cells(/standoff screws of class/))[5]).toBe('not priced');
+  const thread = await cells(/arm screws M4/);
+  expect([thread[3], thread[5]]).toEqual(['not weighed', 'not priced']);
+  expect(Number((await cells(/next stock tube/))[5])).toBeGreaterThan(0);
+  await expect(tab.getByText(/takes its price per metre along, in proportion to mass/)).toHaveCount(1);
+});
+
 test('the card prints on two sheets of A4 at most, dark on white whatever the reader chose', async ({
   page: tab,
   places,
@@ -100,7 +147,7 @@ test.describe('without scripts', () => {
     test(`${page}: shows the sample whole, and no button that does nothing`, async ({ page: tab, places }) => {
       await tab.goto(places.disk + page);
       const text = await tab.locator('.desk').innerText();
-      for (const word of ['607', 'Flat drop on the arm ends', 'Nose-first hit']) expect(text).toContain(word);
+      for (const word of ['612', 'Flat drop on the arm ends', 'Nose-first hit']) expect(text).toContain(word);
       expect(text).not.toMatch(/NaN|undefined|Infinity/);
       expect(await tab.locator('.figure svg').count()).toBe(2);
       await expect(tab.locator('.desk').getByRole('button')).toHaveCount(0);

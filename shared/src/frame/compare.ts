@@ -1,4 +1,3 @@
-import { currentArrangement } from './arrangement.ts';
 import type { CaseName, Check } from './check.ts';
 import type { FrameEvaluation } from './evaluate.ts';
 import { FIELDS, type Field, type LeafPath } from './fields/index.ts';
@@ -43,55 +42,6 @@ export function changedFields(before: FrameRecord, after: FrameRecord): ChangedF
     const [old, now] = [leafOf(before, path), leafOf(after, path)];
     return same(old, now) ? [] : [{ path, field: FIELDS[path], before: old, after: now }];
   });
-}
-
-export interface ChangedLists {
-  /** Parts by name that came, went or are otherwise. */
-  added: readonly string[];
-  removed: readonly string[];
-  changed: readonly string[];
-  standoffs: { before: number; after: number; moved: boolean };
-}
-
-interface Named {
-  name: string;
-}
-
-function compareNamed(before: readonly Named[], after: readonly Named[]) {
-  const old = new Map(before.map((one) => [one.name, JSON.stringify(one)]));
-  const names = new Set(after.map(({ name }) => name));
-  return {
-    added: after.filter(({ name }) => !old.has(name)).map(({ name }) => name),
-    removed: before.filter(({ name }) => !names.has(name)).map(({ name }) => name),
-    changed: after
-      .filter((one) => old.has(one.name) && old.get(one.name) !== JSON.stringify(one))
-      .map(({ name }) => name),
-  };
-}
-
-/**
- * What differs in electronics, hardware and standoffs between two records.
- * @param before - a valid record
- * @param after - another
- * @returns names of parts, and counts of standoffs
- * @validity of the arrangements in use; parts are told by their names
- * @throws InputError where an arrangement in use is not there
- * @derivation comparison of lists
- */
-export function changedLists(before: FrameRecord, after: FrameRecord): ChangedLists {
-  const [old, now] = [currentArrangement(before), currentArrangement(after)];
-  const items = compareNamed(old.items, now.items);
-  const hardware = compareNamed(before.hardware, after.hardware);
-  return {
-    added: [...items.added, ...hardware.added],
-    removed: [...items.removed, ...hardware.removed],
-    changed: [...items.changed, ...hardware.changed],
-    standoffs: {
-      before: old.standoffs.length,
-      after: now.standoffs.length,
-      moved: JSON.stringify(old.standoffs) !== JSON.stringify(now.standoffs),
-    },
-  };
 }
 
 /** The first thing to give in one case, before and after. */

@@ -16,7 +16,7 @@ export interface Gain {
   /** Slower one of roll and pitch, after over before, less one [-]. */
   agility: number;
   cost: number;
-  /** [m/s per kg]; infinite where speed rises and mass does not. */
+  /** [m/s per kg]; infinite where speed rises and mass does not; 0 where it rises and the mass is not known. */
   perMass: number;
 }
 
@@ -109,9 +109,11 @@ function gainOf(step: DesignStep, before: FrameEvaluation, after: FrameEvaluatio
     cost: after.balance.cost - before.balance.cost,
     perMass:
       risen > 0
-        ? mass > NOTHING
-          ? risen / mass
-          : Infinity
+        ? step.unweighed
+          ? 0
+          : mass > NOTHING
+            ? risen / mass
+            : Infinity
         : mass > NOTHING
           ? Math.min(risen, 0) / mass
           : risen < 0

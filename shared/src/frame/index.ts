@@ -22,12 +22,6 @@ export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } fr
 export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';
 export { frameOutline } from './outline.ts';
 export { armEndGap, BLADE_HALF_HEIGHT, propellerRoom, type UnderPropeller } from './propeller-room.ts';
-export {
-  changedCases,
-  changedFields,
-  changedLists,
-  type ChangedCase,
-  type ChangedField,
-  type ChangedLists,
-} from './compare.ts';
+export { changedCases, changedFields, type ChangedCase, type ChangedField } from './compare.ts';
+export { changedLists, type ChangedLists, type ChangedParts } from './compare-lists.ts';
 export { standoffForces, type StandoffForces } from './standoff-forces.ts';

@@ -3,6 +3,7 @@ import { polygonMoments } from '../mass/index.ts';
 import { STANDOFF_METALS } from '../material/index.ts';
 import { wrapPath } from '../mount/index.ts';
 import { standoffSection } from '../standoff/index.ts';
+import { mountBond } from './checks/mount.ts';
 import { armMaterial, armSection, hasSleeve, pastMotor, sleeveOf, sleeveSection } from './arm.ts';
 import { currentArrangement } from './arrangement.ts';
 import { framePlan } from './plan.ts';
@@ -23,6 +24,11 @@ export interface FramePart {
 
 /** Carbon and epoxy of a wrap over the dry tow's mass: half fibre by volume, laid by hand. */
 const WRAP_OVER_TOW = 1.7;
+/** Plate of this thickness is what the record prices; others in proportion [m]. */
+const PRICED_PLATE = 2e-3;
+
+const plateCost = ({ costs }: FrameRecord, area: number, thickness: number): number =>
+  (area * costs.platePerSquareMetre * thickness) / PRICED_PLATE;
 
 function armParts(record: FrameRecord): FramePart[] {
   const { arm, mount, materials, costs } = record;
@@ -32,7 +38,7 @@ function armParts(record: FrameRecord): FramePart[] {
   const wires = line('Motor wires', arm.wireMass, 0);
   const bare = armSection(record).area * length * material.density.typical;
   if (arm.kind === 'strip') {
-    return [line('Plate arm', bare, arm.strip.width * length * costs.platePerSquareMetre), wires];
+    return [line('Plate arm', bare, plateCost(record, arm.strip.width * length, arm.strip.thickness)), wires];
   }
   const { outside } = sleeveOf(record);
   const adhesive = materials.adhesive.density.typical;
@@ -42,25 +48,31 @@ function armParts(record: FrameRecord): FramePart[] {
         line(
           'Sleeve',
           sleeveSection(record).area * arm.sleeve.length * material.density.typical + bond,
-          arm.sleeve.length * costs.tubePerMetre + bond * costs.adhesivePerKilogram,
+          (arm.sleeve.length * costs.tubePerMetre * sleeveSection(record).area) / armSection(record).area +
+            bond * costs.adhesivePerKilogram,
         ),
       ]
     : [];
   const sheet = mount.plateWidth * mount.plateLength;
   const plate = sheet * mount.plateThickness * materials.plate.density.typical;
+  const glue = mountBond(record).glueArea * mount.plateLength * adhesive;
   const turn = wrapPath({ tubeDiameter: arm.tube.outerDiameter, ...mount }).length;
   const tow = 2 * mount.wrapTurns * mount.tow * turn;
   return [
     line('Tube', bare, length * costs.tubePerMetre),
     ...sleeve,
-    line('Motor plate', plate, sheet * costs.platePerSquareMetre),
+    line(
+      'Motor plate',
+      plate + glue,
+      plateCost(record, sheet, mount.plateThickness) + glue * costs.adhesivePerKilogram,
+    ),
     line('Tow wrap', WRAP_OVER_TOW * tow, WRAP_OVER_TOW * tow * costs.adhesivePerKilogram),
     wires,
   ];
 }
 
 function plateParts(record: FrameRecord): FramePart[] {
-  const { body, materials, costs, arm } = record;
+  const { body, materials, arm } = record;
   const outline = polygonMoments(taperedOutline({ length: body.length, waist: body.width, end: body.end })).area;
   // Tongues carry the arms' screws past the body's waist.
   const tongues = 4 * body.tongueWidth * Math.max(0, framePlan(record).rootDistance + 0.005 - body.width / 2);
@@ -70,7 +82,7 @@ function plateParts(record: FrameRecord): FramePart[] {
     group: 'plates',
     count: 1,
     mass: area * thickness * materials.plate.density.typical,
-    cost: area * costs.platePerSquareMetre,
+    cost: plateCost(record, area, thickness),
   });
   const top = outline * Math.min(body.topPlate.length / body.length, 1);
   return [
@@ -85,7 +97,8 @@ function plateParts(record: FrameRecord): FramePart[] {
  * @param record - a valid record
  * @returns lines of the mass budget [kg]; costs in the maker's currency
  * @validity plates as tapered outlines with the stated share left after cutouts, the cross plate as four lugs; a wrap
- * weighs 1.7 times its dry tow. An estimate to compare revisions: weigh what you sell
+ * weighs 1.7 times its dry tow, a motor plate has its glue with it. Plates cost in proportion to their thickness, sleeves
+ * to their mass per metre of tube, standoffs the same whatever their size. An estimate to compare revisions: weigh what you sell
  * @throws InputError where sizes do not make a part
  * @derivation volume times density
  */

@@ -25,8 +25,9 @@ const HITS: readonly CaseName[] = ['strike-vertical', 'strike-sideways', 'strike
 const signed = (text: string, value: number) => (value > 0 ? `+${text}` : text.replace(/^-/, '−'));
 const NOTHING = 5e-4;
 
-function perGram({ perMass, speed }: Gain): string {
+function perGram({ perMass, speed, step }: Gain): string {
   if (Math.abs(speed) < NOTHING) return '0';
+  if (step.unweighed && speed > 0) return 'not weighed';
   return Number.isFinite(perMass)
     ? signed((perMass / 1000).toPrecision(2), perMass)
     : perMass > 0
@@ -67,7 +68,7 @@ function Steps({ gains, before, label, show, onTake }: StepsProps) {
         </thead>
         <tbody>
           {gains.map((gain) => (
-            <tr key={gain.step.id}>
+            <tr key={gain.step.path}>
               <th scope="row">{gain.step.says}</th>
               <td>
                 <button type="button" onClick={() => onTake(gain)}>
@@ -76,9 +77,9 @@ function Steps({ gains, before, label, show, onTake }: StepsProps) {
               </td>
               <td>{perGram(gain)}</td>
               <td>{amount(gain.speed, 'speed')}</td>
-              <td>{amount(gain.mass, 'mass')}</td>
+              <td>{gain.step.unweighed ? 'not weighed' : amount(gain.mass, 'mass')}</td>
               <td>{amount(gain.agility, 'percent')}</td>
-              <td>{signed(gain.cost.toFixed(2), gain.cost)}</td>
+              <td>{gain.step.unpriced ? 'not priced' : signed(gain.cost.toFixed(2), gain.cost)}</td>
               <td>{gain.then.mode === before ? 'the same' : MODE_WORDS[gain.then.mode].title}</td>
             </tr>
           ))}
@@ -135,6 +136,12 @@ export function Gains({ record, evaluation, show, onTake, onUndo }: Props) {
           <Steps {...table} gains={rest} label="Steps that buy nothing in this hit" />
         </details>
       )}
+      <p class="reason">
+        {record.arm.kind === 'tube' &&
+          'A step to another tube takes its price per metre along, in proportion to mass. '}
+        Not priced: your record has one price for all sizes, alloys and classes. Not weighed: larger screws, and plates
+        that reach farther along the arms.
+      </p>
       {impossible.length > 0 && (
         <p class="reason">{`Not possible here: ${impossible.map(({ step }) => step.says).join('; ')}.`}</p>
       )}

@@ -4,14 +4,13 @@ import {
   changedLists,
   evaluateFrame,
   frameOutline,
-  type ChangedLists,
   type FrameEvaluation,
 } from '@frameworthy/shared/frame';
 import type { FrameOutline } from '@frameworthy/shared/outline';
 import { useMemo, useState } from 'preact/hooks';
 import { Overlay } from '~/drawings/index.ts';
 import { explainRecord } from '~/frame/explain.ts';
-import { releaseNotes, valueText } from '~/frame/summary.ts';
+import { LIST_ROWS, releaseNotes, valueText } from '~/frame/summary.ts';
 import { CopyText } from '~/frame/ui/CopyText.tsx';
 import { CASE_WORDS, MODE_WORDS } from '~/frame/words.ts';
 import type { Show } from '~/island/declaration.ts';
@@ -71,17 +70,6 @@ function Picker({
     </span>
   );
 }
-
-const LIST_ROWS: readonly [string, (lists: ChangedLists) => string][] = [
-  ['New parts', ({ added }) => added.join('; ')],
-  ['Parts that are gone', ({ removed }) => removed.join('; ')],
-  ['Parts moved or changed', ({ changed }) => changed.join('; ')],
-  [
-    'Places of the standoffs',
-    ({ standoffs: { before, after, moved } }) =>
-      before !== after ? `${after} in place of ${before}` : moved ? `${after}, moved` : '',
-  ],
-];
 
 /** All paths in which any of the later frames differs from the first. */
 function Changes({ frames, show }: { frames: readonly Worked[]; show: Show }) {
@@ -210,6 +198,46 @@ function Figures({ frames, show }: { frames: readonly Worked[]; show: Show }) {
   );
 }
 
+/** Each frame with the next: drawn over it, and told in words. One pair at a time where there are three. */
+function Pairs({ frames, show }: { frames: readonly Worked[]; show: Show }) {
+  const [picked, pick] = useState(0);
+  const pairs = frames.slice(1).map((after, i) => ({ before: frames[i]!, after }));
+  const at = Math.min(picked, pairs.length - 1);
+  const { before, after } = pairs[at]!;
+  return (
+    <>
+      <section aria-labelledby="over">
+        <h2 id="over">One drawn over the other</h2>
+        {pairs.length > 1 && (
+          <p class="choosing">
+            <label for="pair">Pair to draw and to tell</label>
+            <select id="pair" autocomplete="off" onChange={(event) => pick(event.currentTarget.selectedIndex)}>
+              {pairs.map((pair, i) => (
+                <option key={i} selected={i === at}>
+                  {`${pair.before.title}, then ${pair.after.title}`}
+                </option>
+              ))}
+            </select>
+          </p>
+        )}
+        <p class="which">{`Before: ${before.title}. After: ${after.title}.`}</p>
+        <div class="two">
+          {(['plan', 'side'] as const).map((view) => (
+            <figure key={view} class="figure">
+              <Overlay before={before.outline} after={after.outline} view={view} show={show} />
+            </figure>
+          ))}
+        </div>
+      </section>
+      <section aria-labelledby="notes">
+        <h2 id="notes">In plain words, for release notes</h2>
+        <p class="which">{`From ${before.title} to ${after.title}.`}</p>
+        <CopyText key={at} text={releaseNotes(before, after, show)} label="Release notes" />
+      </section>
+    </>
+  );
+}
+
 /** Two or three frames side by side. */
 export function Revisions() {
   const { known, problems } = useKnown();
@@ -224,7 +252,6 @@ export function Revisions() {
   const attempts = useMemo(() => chosen.map((one) => work(one, show)), [keys.join(), known, show]);
   const frames = attempts.filter(isWorked);
   const put = (at: number) => (key: string) => pick(picked.map((one, i) => (i === at ? key : one)));
-  const [first, second] = frames;
   return (
     <div class="desk wide">
       <div class="bar">
@@ -244,7 +271,7 @@ export function Revisions() {
           <p key={attempt.key} class="stale-note">{`${attempt.title} cannot be worked out: ${attempt.problem}`}</p>
         ),
       )}
-      {first && second && (
+      {frames.length > 1 && (
         <>
           <section aria-labelledby="changed">
             <h2 id="changed">What changed</h2>
@@ -254,21 +281,7 @@ export function Revisions() {
             <h2 id="bought">What it cost and what it bought</h2>
             <Figures frames={frames} show={show} />
           </section>
-          <section aria-labelledby="over">
-            <h2 id="over">One drawn over the other</h2>
-            <div class="two">
-              <figure class="figure">
-                <Overlay before={first.outline} after={second.outline} view="plan" show={show} />
-              </figure>
-              <figure class="figure">
-                <Overlay before={first.outline} after={second.outline} view="side" show={show} />
-              </figure>
-            </div>
-          </section>
-          <section aria-labelledby="notes">
-            <h2 id="notes">In plain words, for release notes</h2>
-            <CopyText text={releaseNotes(first, second, show)} label="Release notes" />
-          </section>
+          <Pairs frames={frames} show={show} />
           <p class="estimate-note">Estimates for comparing the two. Survivable speeds are no promise.</p>
         </>
       )}

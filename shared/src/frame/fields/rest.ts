@@ -52,8 +52,18 @@ export const CASE_FIELDS: Readonly<Record<PathsOf<'cases' | 'costs'>, Field>> = 
   'cases.nose.aside': length('Nose-first hit, to one side', [0, 60, 1], NOSE),
   'cases.drop.height': altitude('Flat drop, height', [0.05, 20, 0.1], FALL),
   'cases.drop.contactStiffness': stiffness('Flat drop, stiffness of the ground', [1, 5000, 5], FALL),
-  'costs.tubePerMetre': ratio('Price of a metre of tube', [0, 10000, 0.5], MASS, 'In your own currency.'),
-  'costs.platePerSquareMetre': ratio('Price of a square metre of plate', [0, 100000, 1], MASS),
+  'costs.tubePerMetre': ratio(
+    'Price of a metre of tube',
+    [0, 10000, 0.5],
+    MASS,
+    'In your own currency. Sleeves cost by mass.',
+  ),
+  'costs.platePerSquareMetre': ratio(
+    'Price of a square metre of 2 mm plate',
+    [0, 100000, 1],
+    MASS,
+    'Other thicknesses in proportion.',
+  ),
   'costs.standoff': ratio('Price of one standoff', [0, 1000, 0.1], MASS),
   'costs.adhesivePerKilogram': ratio('Price of a kilogram of adhesive', [0, 10000, 1], MASS),
 };
