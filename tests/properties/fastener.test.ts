@@ -1,12 +1,16 @@
 import fc from 'fast-check';
+import type { InputError } from '@frameworthy/shared';
 import { preloadFromTorque } from '@frameworthy/shared/joint';
 import {
   cautiousPullOut,
   CLEARANCE_HOLES,
   engagementFor,
+  flangeArea,
   frustumStiffness,
   jointLoadFactor,
+  insertHold,
   LOST_TURNS,
+  majorLimits,
   pitchTolerance,
   preloadBand,
   SCREW_MATERIALS,
@@ -30,7 +34,13 @@ const near = (value: number, expected: number, relative = 1e-9): void =>
 const NAMES = Object.keys(THREAD_LIMITS) as FrameThread[];
 const names = fc.constantFrom(...NAMES);
 const materials = fc.constantFrom(...Object.values(SCREW_MATERIALS));
-const joints: fc.Arbitrary<ScrewedJoint> = fc.record({
+const nuts = fc.record({ flangeDiameter: within(0.0075, 0.015), nutHole: within(0.0045, 0.007) });
+const inserts = fc.record({
+  insertDiameter: within(0.0045, 0.01),
+  insertLength: within(0.002, 0.02),
+  parentShearStrength: within(5e6, 300e6),
+});
+const plain: fc.Arbitrary<ScrewedJoint> = fc.record({
   limits: names.map((name) => THREAD_LIMITS[name]),
   material: materials,
   torque: within(0.05, 4),
@@ -41,6 +51,11 @@ const joints: fc.Arbitrary<ScrewedJoint> = fc.record({
   holeDiameter: within(0.002, 0.005),
   plateStrength: within(20e6, 500e6),
 });
+const joints: fc.Arbitrary<ScrewedJoint> = fc.oneof(
+  plain,
+  fc.tuple(plain, nuts).map(([joint, pressNut]) => ({ ...joint, pressNut })),
+  fc.tuple(plain, inserts).map(([joint, insert]) => ({ ...joint, insert })),
+);
 
 test('limits of every thread lie in the order that a screw in a tapped hole needs', () => {
   for (const name of NAMES) {
@@ -62,10 +77,11 @@ test('recalled limits agree with the tolerance formulas that ISO 965-1 rounds to
     const pitch = thread.pitch * 1e3;
     const range = thread.diameter < 2.8e-3 ? Math.sqrt(1.4 * 2.8) : Math.sqrt(2.8 * 5.6);
     const ofScrew = pitchTolerance({ diameter: range * 1e-3, pitch: thread.pitch }, 6);
-    const allowance = (15 + 11 * pitch) * 1e-6;
+    const major = majorLimits(thread);
+    const allowance = thread.diameter - major.largest;
     // The tables are rounded to preferred numbers, which miss by up to 6 %, and to whole micrometres.
     const agrees = (tolerance: number, formula: number): void => near(tolerance, formula, 0.06);
-    agrees(thread.diameter - allowance - majorLeast, (180 * pitch ** (2 / 3) - 3.15 / Math.sqrt(pitch)) * 1e-6);
+    agrees(major.largest - majorLeast, major.largest - major.least);
     agrees(basic.pitchDiameter - allowance - pitchLeast, ofScrew);
     agrees(tappedPitchLargest - basic.pitchDiameter, 1.32 * ofScrew);
     agrees(tappedMinorLargest - basic.minorDiameter, (433 * pitch - 190 * pitch ** 1.22) * 1e-6);
@@ -108,13 +124,83 @@ test('advised torque leaves the weakest part below its limit even at the high en
       const result = screwedJoint(joint);
       fc.pre(result.advisedTorque > 0);
       const at = screwedJoint({ ...joint, torque: result.advisedTorque });
-      near(at.use[result.limiter], 0.65 * 1.25);
+      near(at.use[result.limiter]!, 0.65 * 1.25);
       for (const use of Object.values(at.use)) expect(use).toBeLessThanOrEqual(0.65 * 1.25 * (1 + 1e-9));
       expect(at.warnings.map(({ code }) => code)).not.toContain('torque-too-high');
       near(screwedJoint({ ...joint, torque: other }).advisedTorque, result.advisedTorque);
       expect(result.damageTorque).toBeGreaterThan(result.advisedTorque);
     }),
   );
+});
+
+test('a press nut or an insert never makes a joint take more, and the part named is the one that gives', () => {
+  fc.assert(
+    fc.property(plain, nuts, inserts, (joint, pressNut, insert) => {
+      const bare = screwedJoint(joint);
+      for (const held of [screwedJoint({ ...joint, pressNut }), screwedJoint({ ...joint, insert })]) {
+        expect(held.advisedTorque).toBeLessThanOrEqual(bare.advisedTorque * (1 + 1e-12));
+        expect(held.limit[held.limiter]).toBe(held.least);
+        expect(Math.min(...Object.values(held.limit))).toBe(held.least);
+        expect(held.hold.low).toBeLessThanOrEqual(held.limit.thread);
+        expect(held.hold.high).toBeGreaterThanOrEqual(held.hold.low);
+      }
+      expect(bare.hold).toEqual({ low: bare.limit.thread, high: bare.limit.thread });
+    }),
+  );
+});
+
+test('a nut as wide as the head, in a hole like the head’s, gives at the same force', () => {
+  fc.assert(
+    fc.property(plain, within(0.0045, 0.006), within(0.0075, 0.012), (joint, nutHole, flangeDiameter) => {
+      const same = { ...joint, holeDiameter: nutHole, seatDiameter: flangeDiameter };
+      const { limit } = screwedJoint({ ...same, pressNut: { nutHole, flangeDiameter } });
+      near(limit.flange!, limit.plate);
+    }),
+  );
+});
+
+test('an insert holds in proportion to its length, its width and its parent, and the bold rule gives 21/8 of the careful one', () => {
+  fc.assert(
+    fc.property(inserts, within(1.1, 3), (insert, more) => {
+      const { low, high } = insertHold(insert, 0.002);
+      near(high / low, 21 / 8);
+      for (const key of ['insertDiameter', 'insertLength', 'parentShearStrength'] as const) {
+        near(insertHold({ ...insert, [key]: more * insert[key] }, 0.002).low, more * low);
+      }
+    }),
+  );
+});
+
+test('nuts and inserts that the screw does not fit into are refused, thin ones are named', () => {
+  const parameter = (work: () => unknown): string => {
+    try {
+      work();
+    } catch (error) {
+      return (error as InputError).parameter;
+    }
+    return 'none';
+  };
+  const insert = { insertDiameter: 0.0045, insertLength: 0.005, parentShearStrength: 25e6 };
+  expect(parameter(() => insertHold(insert, 0.003))).toBe('none');
+  expect(parameter(() => insertHold(insert, 0.0045))).toBe('insertDiameter');
+  expect(parameter(() => flangeArea({ flangeDiameter: 0.0065, nutHole: 0.0042 }, 0.003))).toBe('none');
+  expect(parameter(() => flangeArea({ flangeDiameter: 0.0065, nutHole: 0.003 }, 0.003))).toBe('nutHole');
+  expect(parameter(() => flangeArea({ flangeDiameter: 0.0065, nutHole: 0.0065 }, 0.003))).toBe('nutHole');
+  const codes = (name: FrameThread): string[] =>
+    screwedJoint({
+      limits: THREAD_LIMITS[name],
+      material: SCREW_MATERIALS['8.8'],
+      torque: 0.1,
+      torqueCoefficient: 0.2,
+      engagement: 0.005,
+      tappedShearStrength: 200e6,
+      seatDiameter: 0.009,
+      holeDiameter: 0.0045,
+      plateStrength: 150e6,
+      insert,
+    }).warnings.map(({ code }) => code);
+  expect(codes('M3')).not.toContain('holder-wall-thin');
+  expect(codes('M4')).toContain('holder-wall-thin');
 });
 
 test('a warning of too much torque comes exactly when the damage torque is passed', () => {
@@ -228,6 +314,9 @@ test('refuses or stays finite whatever is put in', () => {
       refusesOrFinite(() =>
         frustumStiffness({ youngsModulus: a, holeDiameter: b, seatDiameter: c, thickness: d, angle: 0.4 }),
       );
+      refusesOrFinite(() => flangeArea({ flangeDiameter: a, nutHole: b }, 0.003));
+      refusesOrFinite(() => insertHold({ insertDiameter: a, insertLength: b, parentShearStrength: c }, 0.003));
+      refusesOrFinite(() => majorLimits({ diameter: a, pitch: b }));
       refusesOrFinite(() => separationForce(a, b));
       refusesOrFinite(() => jointLoadFactor({ screw: a, clamped: b, loadingPlane: c }));
       refusesOrFinite(() => tappedHole({ diameter: a, pitch: b }));

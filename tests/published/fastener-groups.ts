@@ -1,4 +1,10 @@
-import { fastenerGroup } from '../../shared/src/joint/index.ts';
+import {
+  fastenerGroup,
+  netSectionStress,
+  PROPERTY_CLASSES,
+  screwStrength,
+  shearOutStress,
+} from '../../shared/src/joint/index.ts';
 import { solidRectangleSection } from '../../shared/src/section/index.ts';
 import { columnHeadStiffness } from '../../shared/src/standoff/index.ts';
 import type { MissingCheck, PublishedCase } from './row.ts';
@@ -21,6 +27,10 @@ const barStress = () => {
   return (16e3 * 0.35 * bar.extremeFibre) / inertia;
 };
 
+const strengthOf = (diameter: number, pitch: number) =>
+  screwStrength({ diameter: diameter / 1e3, pitch: pitch / 1e3 }, PROPERTY_CLASSES['8.8']);
+const lug = { force: 1, thickness: 0.004 };
+
 /** What is left of the worked example of a screw group, and the last of a post's springy feet. */
 export const cases: readonly PublishedCase[] = [
   ...rowsFor('joint')(
@@ -34,6 +44,67 @@ export const cases: readonly PublishedCase[] = [
       because: 'the book prints three digits',
     },
     [['shigley-8-7-shear', 'Shear stress of the most loaded screw', 146, () => worst() / 144e-6 / 1e6]],
+  ),
+  ...rowsFor('joint')(
+    {
+      source: 'en-2005-1993-1-8',
+      where: 'Table 3.4, tabulated',
+      kind: 'published number',
+      given: '',
+      unit: 'kN',
+      tolerance: { relative: 0.005 },
+      because: 'the tables print three digits; the factors of the code are put in by hand',
+      note: 'Pitches are the usual ones, recalled.',
+    },
+    [
+      [
+        'steelwork-shear-M12',
+        'Shear strength of a class 8.8 screw',
+        27.5,
+        () => (0.85 * strengthOf(12, 1.75).shear) / 1.25 / 1e3,
+        { given: 'M12, with the 0.85 that the code takes off for its wide hole, over 1.25' },
+      ],
+      ...(
+        [
+          [16, 2, 90.4],
+          [20, 2.5, 141],
+          [24, 3, 203],
+          [30, 3.5, 323],
+        ] as const
+      ).map(
+        ([size, pitch, expected]) =>
+          [
+            `steelwork-tension-M${size}`,
+            'Tensile strength of a class 8.8 screw',
+            expected,
+            () => (0.9 * strengthOf(size, pitch).tension) / 1.25 / 1e3,
+            { given: `M${size}, the code’s 0.9 over 1.25` },
+          ] as const,
+      ),
+    ],
+  ),
+  ...rowsFor('joint')(
+    {
+      source: 'willberg-2023-lectures',
+      where: 'combined shear-out and tension',
+      kind: 'published formula, our number',
+      given: 'd 8, t 4, e 24, w 40 mm; strengths 500 tension, 110 MPa shear',
+      unit: 'N',
+      tolerance: { relative: 1e-9 },
+      because: 'exact',
+      note: 'Half of the net section and one of the two planes, from the edge of the hole.',
+    },
+    [
+      [
+        'laminate-mixed',
+        'Limit of a laminate with one screw that tears on one side and shears on the other',
+        40800,
+        () =>
+          (500e6 / netSectionStress({ ...lug, width: 0.04, diameter: 0.008 }) +
+            110e6 / shearOutStress({ ...lug, shearLength: 0.02 })) /
+          2,
+      ],
+    ],
   ),
   ...rowsFor('section')(
     {

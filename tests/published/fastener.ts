@@ -3,9 +3,11 @@ import {
   cautiousPullOut,
   clearanceHole,
   frustumStiffness,
+  insertHold,
   insertPullOut,
   insertThreadArea,
   jointLoadFactor,
+  majorLimits,
   parallelShare,
   pitchTolerance,
   preloadBand,
@@ -54,6 +56,7 @@ const cone = frustumStiffness({
   thickness: 0.5 * INCH,
   angle: (25 * Math.PI) / 180,
 });
+const RECALLED = 'The limits were read, the formulas that lead to them are recalled from ISO 965-1.';
 const quarterInch = (30e6 * PSI * (Math.PI / 4) * (0.25 * INCH) ** 2) / INCH;
 
 export const cases: PublishedCase[] = [
@@ -287,6 +290,25 @@ export const cases: PublishedCase[] = [
         () => tappedHole({ diameter: 27e-3, pitch: 1.5e-3 }).pitchDiameter * 1e3 + 0.2,
       ],
       [
+        'thread-major-27',
+        'Largest outside diameter of a screw',
+        26.968,
+        () => majorLimits({ diameter: 27e-3, pitch: 1.5e-3 }).largest * 1e3,
+        { given: 'M27 × 1.5, 6g', note: RECALLED },
+      ],
+      [
+        'thread-major-27-least',
+        'Least outside diameter of a screw',
+        26.732,
+        () => majorLimits({ diameter: 27e-3, pitch: 1.5e-3 }).least * 1e3,
+        {
+          given: 'M27 × 1.5, 6g',
+          tolerance: { absolute: 0.004 },
+          because: 'the table rounds the tolerance of 0.233 mm to a preferred number, 0.236',
+          note: RECALLED,
+        },
+      ],
+      [
         'thread-tapped-minor-27',
         'Largest minor diameter of a tapped hole',
         25.676,
@@ -337,6 +359,33 @@ export const cases: PublishedCase[] = [
         'Cautious pull-out of a tapped hole',
         3361,
         () => cautiousPullOut({ pitchDiameter: 2.675e-3, engagement: 6e-3, shearStrength: 200e6 }),
+      ],
+    ],
+  ),
+  ...rows(
+    {
+      kind: 'published formula, our number',
+      source: 'chambers-1995-tm106943',
+      where: 'Tables III to V',
+      given: 'insert 4.5 mm outside, 5 mm long, in 25 MPa',
+      unit: 'N',
+      tolerance: { relative: 0.001 },
+      because: 'four digits',
+      note: 'The formulas are of a tapped hole and of an insert’s inner thread: that they serve its outside is our step.',
+    },
+    [
+      [
+        'insert-hold-most',
+        'Pull-out of an insert from a print, at most',
+        1546,
+        () => insertHold({ insertDiameter: 4.5e-3, insertLength: 5e-3, parentShearStrength: 25e6 }, 3e-3).high,
+      ],
+      [
+        'insert-hold-least',
+        'The same by the cautious rule',
+        589,
+        () => insertHold({ insertDiameter: 4.5e-3, insertLength: 5e-3, parentShearStrength: 25e6 }, 3e-3).low,
+        { source: 'barrett-1990-fastener', where: 'pull-out of a tapped hole', because: 'three digits' },
       ],
     ],
   ),
@@ -428,5 +477,16 @@ export const missing: MissingCheck[] = [
     topic: 'fastener',
     what: 'Pull-through and turning load of press nuts in carbon plate',
     instead: 'Pressure under the flange alone; no number for the knurl.',
+  },
+  {
+    topic: 'fastener',
+    what: 'Measured pull-out and turning load of threaded inserts in printed plastic or carbon laminate',
+    instead:
+      'Two handbook rules for the pull-out, a factor of 2.6 apart, the lower one counted on; no number for turning.',
+  },
+  {
+    topic: 'fastener',
+    what: 'Outside diameter by which the report arrives at the shear areas of its inserts (Tables IV and V)',
+    instead: 'The areas as printed, for the rows; the cylinder round the insert, as our step, in the calculator.',
   },
 ];

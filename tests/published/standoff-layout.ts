@@ -118,6 +118,7 @@ export const cases: readonly PublishedCase[] = [
       unit: 'kN',
       tolerance: { relative: 1e-3 },
       because: 'four digits of the method',
+      note: 'Places, force and lever are those of a published example of the AS 4100 elastic method, which stops at the sum of squares; the forces are ours, by the book’s method.',
     },
     [
       ['plate-six-corner', 'Shear of a corner post of six', 78.14, () => Math.max(...bracket()) / 1e3],

@@ -1,24 +1,24 @@
 import { requireBelow, requireBetween } from '../require.ts';
+import { requireAround } from './require-around.ts';
 import type { FrameThread } from './thread-limits.ts';
 
-export type Seat = 'cap-head' | 'button-head' | 'washer' | 'press-nut';
+export type Seat = 'cap-head' | 'button-head' | 'washer';
 
-const seats = (cap: number, button: number, washer: number, nut: number): Record<Seat, number> => ({
+const seats = (cap: number, button: number, washer: number): Record<Seat, number> => ({
   'cap-head': cap * 1e-3,
   'button-head': button * 1e-3,
   washer: washer * 1e-3,
-  'press-nut': nut * 1e-3,
 });
 
 /**
  * Outside diameter of what presses on the plate [m]: cap heads iso-2004-4762, button heads iso-2011-7380, washers
- * iso-2000-7089, all recalled; flanges of press nuts by common-practice.
+ * iso-2000-7089, all recalled.
  */
 export const SEAT_DIAMETERS: Readonly<Record<FrameThread, Readonly<Record<Seat, number>>>> = {
-  M2: seats(3.8, 3.5, 5, 5.5),
-  'M2.5': seats(4.5, 4.7, 6, 6),
-  M3: seats(5.5, 5.7, 7, 6.5),
-  M4: seats(7, 7.6, 9, 8),
+  M2: seats(3.8, 3.5, 5),
+  'M2.5': seats(4.5, 4.7, 6),
+  M3: seats(5.5, 5.7, 7),
+  M4: seats(7, 7.6, 9),
 };
 
 /**
@@ -62,4 +62,34 @@ export function seatArea({ seatDiameter, holeDiameter }: { seatDiameter: number;
   requireBetween(holeDiameter, 1e-4, 1, hole);
   requireBelow(holeDiameter, 0.999 * seatDiameter, 'must be smaller than what rests on it', hole);
   return (Math.PI / 4) * (seatDiameter - holeDiameter) * (seatDiameter + holeDiameter);
+}
+
+/** A nut pressed into a plate from the side that it is pulled away from. */
+export interface PressNut {
+  /** Of the flange that rests on the plate [m]. */
+  flangeDiameter: number;
+  /** In the plate, for the body of the nut [m]. */
+  nutHole: number;
+}
+
+/**
+ * Area of the ring on which the flange of a press nut rests.
+ * $$A = \tfrac{\pi}{4}(d_f^2-d_n^2)$$
+ * @param nut - diameter of the flange and of the hole for the nut's body [m]
+ * @param screwDiameter - nominal [m]
+ * @returns area [m²]
+ * @validity pulled so that the flange presses on the plate; the knurl is not counted
+ * @throws InputError when a number is out of range, or the hole is no wider than the screw or no narrower than the flange
+ * @derivation area of a ring
+ */
+export function flangeArea({ flangeDiameter, nutHole }: PressNut, screwDiameter: number): number {
+  const hole = { parameter: 'nutHole', quantity: 'hole for the nut' };
+  requireBetween(flangeDiameter, 1e-4, 1, {
+    parameter: 'flangeDiameter',
+    quantity: 'flange of the nut',
+    kind: 'length',
+  });
+  requireAround(nutHole, screwDiameter, hole);
+  requireBelow(nutHole, 0.999 * flangeDiameter, 'must be smaller than the flange', { ...hole, kind: 'length' });
+  return seatArea({ seatDiameter: flangeDiameter, holeDiameter: nutHole });
 }

@@ -1,4 +1,5 @@
 import { requireBetween, requireNotNegative } from '../require.ts';
+import { requireAround } from './require-around.ts';
 
 /** Pull-out of a tapped hole by a handbook rule that counts a third of the cylinder at the pitch diameter.
  * $$F = \tfrac13\,\pi\,d_m\,\tau\,L$$
@@ -39,11 +40,11 @@ export function insertPullOut(insert: { shearArea: number; shearStrength: number
 }
 
 /**
- * Shear area of an insert's inner thread.
+ * Shear area of an insert's thread.
  * $$A_s = \tfrac78\,\pi\,L\,D$$
- * @param insert - engagement L and screw diameter D [m]
+ * @param insert - engagement L and diameter D of the thread [m]
  * @returns area [m²]
- * @validity coarse inch threads of the report's table
+ * @validity inner coarse inch threads of the report's table
  * @throws InputError when a length is out of range
  * @source chambers-1995-tm106943, Table III
  */
@@ -51,4 +52,43 @@ export function insertThreadArea({ engagement, diameter }: { engagement: number;
   requireBetween(engagement, 0, 1, { parameter: 'engagement', quantity: 'thread engagement', kind: 'length' });
   requireBetween(diameter, 1e-4, 1, { parameter: 'diameter', quantity: 'screw diameter', kind: 'length' });
   return (7 / 8) * Math.PI * engagement * diameter;
+}
+
+/** An insert whose inner thread takes the screw and whose outside a softer part holds. */
+export interface Insert {
+  /** Over its outer thread or knurl [m]. */
+  insertDiameter: number;
+  /** In the part [m]. */
+  insertLength: number;
+  /** Of the part, along the insert [Pa]. */
+  parentShearStrength: number;
+}
+
+/**
+ * Pull at which an insert comes out of its parent, by a careful and by a bold rule.
+ * $$F_{low} = \tfrac13\,\pi D L\,\tau,\quad F_{high} = \tfrac78\,\pi D L\,\tau$$
+ * @param insert - outer diameter D and length L [m], shear strength τ of the parent [Pa]
+ * @param screwDiameter - nominal [m]
+ * @returns both forces [N]
+ * @validity parent solid and grown into knurl or thread; less in a print with hollows. That the two rules, made for
+ * tapped holes and for inner threads, serve the outside of an insert is our step
+ * @throws InputError when a number is out of range or the insert no wider than the screw
+ * @source barrett-1990-fastener, pull-out of a tapped hole; chambers-1995-tm106943, Tables III to V
+ */
+export function insertHold(
+  { insertDiameter, insertLength, parentShearStrength }: Insert,
+  screwDiameter: number,
+): { low: number; high: number } {
+  requireAround(insertDiameter, screwDiameter, { parameter: 'insertDiameter', quantity: 'outside of the insert' });
+  requireBetween(insertLength, 0, 1, { parameter: 'insertLength', quantity: 'length of the insert', kind: 'length' });
+  requireNotNegative(parentShearStrength, {
+    parameter: 'parentShearStrength',
+    quantity: 'shear strength round the insert',
+    kind: 'stress',
+  });
+  const hole = { engagement: insertLength, shearStrength: parentShearStrength };
+  return {
+    low: cautiousPullOut({ ...hole, pitchDiameter: insertDiameter }),
+    high: insertPullOut({ ...hole, shearArea: insertThreadArea({ ...hole, diameter: insertDiameter }) }),
+  };
 }

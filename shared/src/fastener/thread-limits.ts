@@ -62,3 +62,19 @@ export function pitchTolerance({ diameter, pitch }: Thread, grade: 4 | 6): numbe
   const factor = grade === 4 ? 0.63 : 1;
   return factor * 90e-6 * (pitch * 1e3) ** 0.4 * (diameter * 1e3) ** 0.1;
 }
+
+/**
+ * Limits of a screw's outside diameter at the usual fit 6g.
+ * $$d_{max} = d - (15+11P)\ \mu\text{m},\quad d_{min} = d_{max} - \Bigl(180P^{2/3}-\frac{3.15}{\sqrt P}\Bigr)\ \mu\text{m}$$
+ * @param thread - nominal diameter d and pitch P [m]
+ * @returns largest and least outside diameter [m]
+ * @validity ISO metric profile; P enters the formula in millimetres. Tables round tolerances to preferred numbers
+ * @throws InputError when a length is out of range
+ * @source iso-1998-965, formulas recalled
+ */
+export function majorLimits(thread: Thread): { largest: number; least: number } {
+  tappedHole(thread);
+  const pitch = thread.pitch * 1e3;
+  const largest = thread.diameter - (15 + 11 * pitch) * 1e-6;
+  return { largest, least: largest - (180 * pitch ** (2 / 3) - 3.15 / Math.sqrt(pitch)) * 1e-6 };
+}

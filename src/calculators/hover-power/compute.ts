@@ -1,3 +1,4 @@
+import { InputError } from '@frameworthy/shared';
 import {
   hoverPower,
   hoverReserve,
@@ -28,13 +29,10 @@ const SEA_LEVEL = STANDARD_AIR.pressure / (STANDARD_AIR.gasConstant * STANDARD_A
 
 export function compute(values: HoverValues): HoverResult {
   const { density } = standardAtmosphere(values.altitude);
+  // The same top speed of rotation in thinner air gives less thrust, in proportion.
+  const thinner = density / SEA_LEVEL;
   const at = (mass: number): HoverState => {
-    // The same top speed of rotation in thinner air gives less thrust, in proportion.
-    const reserve = hoverReserve({
-      mass,
-      rotors: values.rotors,
-      fullThrust: (values.fullThrust * density) / SEA_LEVEL,
-    });
+    const reserve = hoverReserve({ mass, rotors: values.rotors, fullThrust: values.fullThrust * thinner });
     const rotor = hoverPower({
       thrust: reserve.hoverThrust,
       diameter: values.propellerDiameter,
@@ -43,5 +41,32 @@ export function compute(values: HoverValues): HoverResult {
     });
     return { reserve, rotor, batteryPower: (values.rotors * rotor.power) / values.driveEfficiency };
   };
-  return { ...at(values.mass), airDensity: density, heavier: at(values.mass + values.addedMass) };
+  const own = blaming(
+    () => at(values.mass),
+    // In the reader's terms: on a stand near sea level.
+    ({ limit = 0 }) => ({ value: values.fullThrust, limit: limit / thinner }),
+  );
+  const heavier = blaming(
+    () => at(values.mass + values.addedMass),
+    () => ({
+      parameter: 'addedMass',
+      quantity: 'mass added',
+      value: values.addedMass,
+      rule: 'is more than the motors can lift besides: it must be below',
+      limit: values.mass * (own.reserve.thrustToWeight - 1),
+      kind: 'mass',
+    }),
+  );
+  return { ...own, airDensity: density, heavier };
+}
+
+/** An aircraft that cannot lift itself, said at the field and in the numbers that the reader typed. */
+function blaming(state: () => HoverState, said: (error: InputError) => Partial<InputError>): HoverState {
+  try {
+    return state();
+  } catch (error) {
+    if (error instanceof InputError && error.parameter === 'fullThrust')
+      throw new InputError({ ...error, ...said(error) });
+    throw error;
+  }
 }

@@ -1,5 +1,5 @@
 import { defineCalculator, sweep } from '~/island/declaration.ts';
-import { compute } from './compute.ts';
+import { compute, ENGAGEMENT, type ScrewResult } from './compute.ts';
 import { ScrewFigure } from './figure.tsx';
 import { inputs } from './inputs.ts';
 import { LIMITER_WORDS, outputs, steps } from './outputs.ts';
@@ -28,7 +28,7 @@ export default defineCalculator({
           { label: 'meant', of: ({ preload }) => preload.nominal, role: 'main' },
           { label: 'low end', of: ({ preload }) => preload.low, role: 'comparison' },
           { label: 'high end', of: ({ preload }) => preload.high, role: 'second' },
-          { label: 'weakest part', of: ({ limit, limiter }) => limit[limiter], role: 'limit' },
+          { label: 'weakest part', of: ({ least }) => least, role: 'limit' },
         ]),
     },
     {
@@ -38,21 +38,32 @@ export default defineCalculator({
         'Where the thread meets the proof load of the screw, more thread adds nothing to the torque it can take.',
       x: { label: 'Thread engaged', quantity: 'length' },
       y: { label: 'Force', quantity: 'force' },
-      data: (values, _, calculate) =>
-        sweep(values, calculate, { input: 'engagement', from: 0.001, to: Math.max(0.01, values.engagement) }, [
-          { label: 'thread strips', of: ({ limit }) => limit.thread, role: 'main' },
-          { label: 'proof load of the screw', of: ({ limit }) => limit.screw, role: 'limit' },
-        ]),
+      data: (values, result, calculate) =>
+        sweep(
+          values,
+          calculate,
+          { input: ENGAGEMENT[values.into], from: 0.001, to: Math.max(0.01, result.engagement) },
+          [
+            { label: 'thread strips', of: ({ limit }) => limit.thread, role: 'main' },
+            { label: 'proof load of the screw', of: ({ limit }) => limit.screw, role: 'limit' },
+            ...(values.into === 'insert'
+              ? [{ label: 'insert comes out', of: ({ hold }: ScrewResult) => hold.low, role: 'second' as const }]
+              : []),
+          ],
+        ),
     },
   ],
   Figure: ScrewFigure,
-  figureCaption: 'A cut along the screw, to scale; the plate is drawn 2 mm thick.',
+  figureCaption: 'A cut along the screw, to scale; plates are drawn 2 mm thick.',
   assumptions: [
     'Torque by hand or driver scatters by a quarter either way, after a NASA report on preloaded joints.',
-    'The tapped thread is the worst that tolerance 6H allows, the screw the worst of 6g; both recalled from ISO 965.',
+    'The thread of standoff, nut or insert is the worst that tolerance 6H allows, the screw the worst of 6g; both recalled from ISO 965.',
     'Two turns at the ends of the engaged thread hold nothing.',
     'Pressure under the head is even; the strength of the plate under it is a cautious number without a published source.',
-    'The share of 65 % is published for the screw; that thread and plate get the same share is our choice.',
+    'The share of 65 % is published for the screw; that thread, plate and insert get the same share is our choice.',
+    'A press nut is pulled onto its flange; its knurl is not counted. Sizes and metals of nuts and inserts are common practice.',
+    'An insert counts as pulled out by the preload, which is so where it sits below the face. One flush under a part that overlaps it is only squeezed.',
+    'Neither nut nor insert is checked against turning in its hole: no source gives a load.',
     'Heat, creep of the resin and repeated tightening lower the preload later; nothing here counts that.',
   ],
   sources: [
@@ -63,6 +74,7 @@ export default defineCalculator({
     'titanium-data-sheet',
     'aluminum-association-7075',
     'fed-h28-2',
+    'barrett-1990-fastener',
     'iso-1998-965',
     'iso-1979-273',
     'iso-2004-4762',
@@ -74,6 +86,7 @@ export default defineCalculator({
     'fastener/tightening-limit.ts',
     'fastener/thread-shear.ts',
     'fastener/head-bearing.ts',
+    'fastener/pull-out.ts',
     'joint/preload.ts',
     'joint/screw-use.ts',
   ],

@@ -9,31 +9,31 @@ export const LIMITER_WORDS: Readonly<Record<Limiter, string>> = {
   screw: 'the screw stretches',
   thread: 'the tapped thread strips',
   plate: 'the plate crushes under the head',
+  flange: 'the plate crushes under the flange of the nut',
+  insert: 'the insert comes out of its part',
 };
 
 const use = (
   key: string,
-  part: Limiter,
-  label: string,
-  meaning: string,
-  of: string,
+  [label, meaning, of]: readonly [string, string, string],
+  value: (result: ScrewResult) => number,
 ): Output<ScrewValues, ScrewResult> => ({
   key,
   label,
   quantity: 'percent',
   meaning,
-  value: (result) => result.use[part],
-  verdict: (result) => verdictOfUse(result.use[part], of),
+  value,
+  verdict: (result) => verdictOfUse(value(result), of),
   group: 'At the high end of the scatter',
 });
 
 export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
   {
     key: 'advisedTorque',
-    label: 'Torque that suits all three parts',
+    label: 'Torque that suits every part',
     symbol: 'T_a',
     quantity: 'moment',
-    meaning: 'Brings the preload to 65 % of what the weakest of screw, thread and plate takes.',
+    meaning: 'Brings the preload to 65 % of what the weakest of screw, thread, plate, nut or insert takes.',
     value: (result) => result.advisedTorque,
     verdict: (result, { torque }) =>
       torque > result.damageTorque
@@ -68,9 +68,30 @@ export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
     value: ({ preload }) => preload.high,
     group: 'Scatter of the preload',
   },
-  use('screwUse', 'screw', 'Screw', 'Of its proof load, beyond which it stays stretched.', 'the proof load'),
-  use('threadUse', 'thread', 'Tapped thread', 'Of the pull that strips it.', 'the stripping load'),
-  use('plateUse', 'plate', 'Plate', 'Of the force that crushes it under the head.', 'what the plate takes'),
+  use(
+    'screwUse',
+    ['Screw', 'Of its proof load, beyond which it stays stretched.', 'the proof load'],
+    (result) => result.use.screw,
+  ),
+  use(
+    'threadUse',
+    ['Tapped thread', 'Of the pull that strips it.', 'the stripping load'],
+    (result) => result.use.thread,
+  ),
+  use(
+    'plateUse',
+    ['Plate', 'Of the force that crushes it under the head.', 'what the plate takes'],
+    (result) => result.use.plate,
+  ),
+  use(
+    'holdUse',
+    [
+      'What it goes into',
+      'Of the pull that takes the screw out of it: by the thread, by the flange of a nut, or with the insert.',
+      'what it holds',
+    ],
+    ({ preload, hold }) => preload.high / Math.max(hold.low, 1e-3),
+  ),
   {
     key: 'damageTorque',
     label: 'Torque that may damage',
@@ -101,8 +122,25 @@ export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
     key: 'plateForce',
     label: 'Force that the plate takes',
     quantity: 'force',
-    meaning: 'Under the ring that rests on it.',
+    meaning: 'Under the head or washer that rests on it.',
     value: ({ limit }) => limit.plate,
+    group: 'Limits',
+  },
+  {
+    key: 'holdForce',
+    label: 'Pull out of what it goes into',
+    symbol: 'F_h',
+    quantity: 'force',
+    meaning: 'Thread, flange or insert, what gives first. An insert by a handbook’s third of the cylinder round it.',
+    value: ({ hold }) => hold.low,
+    group: 'Limits',
+  },
+  {
+    key: 'holdForceMost',
+    label: 'The same at most',
+    quantity: 'force',
+    meaning: 'An insert by 7/8 of that cylinder: solid part, knurl filled. Others as before.',
+    value: ({ hold }) => hold.high,
     group: 'Limits',
   },
   {
@@ -128,7 +166,7 @@ export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
     label: 'Diameter that presses',
     symbol: 'd_s',
     quantity: 'length',
-    meaning: 'Of head, washer or flange, by the standards or by practice.',
+    meaning: 'Of head or washer, by the standards.',
     value: (result) => result.seatDiameter,
     group: 'Sizes',
   },
@@ -137,7 +175,7 @@ export const outputs: readonly Output<ScrewValues, ScrewResult>[] = [
     label: 'Pressure on the plate',
     symbol: 'p',
     quantity: 'stress',
-    meaning: 'At the preload meant.',
+    meaning: 'At the preload meant; under the flange of a nut where that presses harder.',
     value: (result) => result.seatPressure,
     group: 'Sizes',
   },
@@ -161,12 +199,12 @@ export const steps: readonly Step<ScrewValues, ScrewResult>[] = [
   {
     id: 'advised',
     says: 'Torque for 65 % of the weakest part',
-    formula: 'T_a = 0.65\\,K d\\,F_\\mathrm{lim},\\quad F_\\mathrm{lim} = \\min(F_p, F_s, F_\\mathrm{plate})',
+    formula: 'T_a = 0.65\\,K d\\,F_\\mathrm{lim},\\quad F_\\mathrm{lim} = \\min(F_p, F_\\mathrm{plate}, F_h)',
     numbers: 'T_a = 0.65 \\cdot \\slot{k} \\cdot \\slot{diameter} \\cdot \\slot{limit} = \\slot{torque}',
     slots: (v, result) => ({
       k: { value: v.torqueCoefficient, quantity: 'ratio' },
       diameter: { value: result.diameter, quantity: 'length' },
-      limit: { value: result.limit[result.limiter], quantity: 'force' },
+      limit: { value: result.least, quantity: 'force' },
       torque: { value: result.advisedTorque, quantity: 'moment' },
     }),
   },
