@@ -6,7 +6,7 @@ import {
   type OutlineDimension,
 } from '@frameworthy/shared/outline';
 import type { Show } from '~/island/declaration.ts';
-import { type Bounds, CentreLine, DimensionLine, Drawing, Label, usePaper } from '~/island/drawing/index.ts';
+import { type Bounds, boundsOf, CentreLine, DimensionLine, Drawing, Label, usePaper } from '~/island/drawing/index.ts';
 import { keyOf } from './key-of.ts';
 import { keyHeight, LineKey } from './LineKey.tsx';
 import { Shapes } from './Shapes.tsx';
@@ -28,6 +28,7 @@ interface PlacedProps {
 function Placed({ dimensions, bounds, show, armHalf }: PlacedProps) {
   const paper = usePaper();
   const beside = paper.length(armHalf) + 20;
+  const body = boundsOf(dimensions.filter(({ name }) => /^body/.test(name)).flatMap(({ from, to }) => [from, to]));
   return (
     <>
       {dimensions.map(({ name, from, to, value }) => {
@@ -43,6 +44,12 @@ function Placed({ dimensions, bounds, show, armHalf }: PlacedProps) {
             return <DimensionLine key={name} {...common} offset={beside} />;
           case 'body length':
             return <DimensionLine key={name} {...common} offset={-(paper.length(bounds.right - from.x) + 16)} />;
+          case 'standoffs along':
+            return <DimensionLine key={name} {...common} offset={paper.length(from.x - body.left) + 14} />;
+          case 'standoffs across':
+            return <DimensionLine key={name} {...common} offset={-(paper.length(from.y - body.bottom) + 20)} />;
+          case 'tongue width':
+            return <DimensionLine key={name} {...common} offset={-12} />;
           default:
             return <DimensionLine key={name} {...common} offset={-(paper.length(from.y - bounds.bottom) + 16)} />;
         }
@@ -67,6 +74,7 @@ export function PlanView({ outline, show }: ViewProps) {
       height={430 + keyHeight(key.length)}
       margin={{ left: 14, right: 40, top: 26, bottom: keyHeight(key.length) + 36 }}
       show={show}
+      source={outline}
     >
       <Shapes shapes={shapes} />
       <CentreLine from={{ x: 0, y: bounds.bottom }} to={{ x: 0, y: bounds.top }} tone="quiet" />

@@ -1,3 +1,4 @@
+import { sheetNotes } from '~/drawings/sheet-notes.ts';
 import { sheet } from './drawing/sheet.ts';
 
 /** Makes the file of a drawing at full size. A script of its own, fetched when the reader saves one. */
@@ -30,7 +31,7 @@ function saved(name: string, svg: string): boolean {
 }
 
 function saveSheet(name: string, markup: string, about: Parameters<typeof sheet>[1]): SavedFile {
-  const svg = sheet(markup, about);
+  const svg = sheet(markup, { ...about, notes: sheetNotes(markup) });
   if (svg === undefined) return { words: 'Nothing here can be drawn at full size.', saved: false };
   return saved(name, svg)
     ? { words: `${name} goes to your downloads. Print it at 100 % and measure its ruler.`, svg, saved: true }

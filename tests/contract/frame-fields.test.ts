@@ -1,4 +1,11 @@
-import { FIELDS, frameValue, isFrameField, isWritable, type LeafPath } from '@frameworthy/shared/frame';
+import {
+  FIELDS,
+  frameValue,
+  isFrameField,
+  isWritable,
+  type FrameRecord,
+  type LeafPath,
+} from '@frameworthy/shared/frame';
 import { describe, expect, test } from 'vitest';
 import { calculators } from '../../src/calculators/index.ts';
 import { SAMPLES } from '../../src/frame/samples.ts';
@@ -54,6 +61,37 @@ describe('inputs that the reader’s frame fills', () => {
         id,
       ).toEqual([]);
     }
+  });
+
+  test('four standoffs in a rectangle about the middle give their distances to drawings that have no others', () => {
+    const distances = (record: FrameRecord) =>
+      ['foreAft', 'across'].map((name) => frameValue(record, `body.standoff.rectangle.${name}`));
+    const standing = (standoffs: readonly (readonly [x: number, y: number])[]): FrameRecord => ({
+      ...SAMPLES[0]!,
+      electronics: {
+        ...SAMPLES[0]!.electronics,
+        arrangements: SAMPLES[0]!.electronics.arrangements.map((one) => ({
+          ...one,
+          standoffs: standoffs.map(([x, y]) => ({ x, y })),
+        })),
+      },
+    });
+    const pair = (x: number, y: number) => [[x, y] as const, [x, -y] as const];
+    expect(distances(standing([...pair(0.036, 0.0165), ...pair(-0.036, 0.0165)]))).toEqual([0.072, 0.033]);
+    for (const otherwise of [
+      [...pair(0.036, 0.0165), ...pair(-0.056, 0.011)],
+      [...pair(0.046, 0.0165), ...pair(-0.036, 0.0165)],
+      [...pair(0.036, 0.0165), [-0.036, 0] as const],
+      [...pair(0.036, 0.0165), ...pair(-0.036, 0.0165), [-0.05, 0] as const],
+      [...pair(0.036, 0.0165), ...pair(0, 0.0165), ...pair(-0.036, 0.0165)],
+    ])
+      expect(distances(standing(otherwise)), JSON.stringify(otherwise)).toEqual([undefined, undefined]);
+    // The second arrangement of the Dunnock, whose rear pair stands closer.
+    const [first, second] = SAMPLES[0]!.electronics.arrangements;
+    const other = { ...SAMPLES[0]!, electronics: { ...SAMPLES[0]!.electronics, current: second!.name } };
+    expect(SAMPLES[0]!.electronics.current).toBe(first!.name);
+    expect(distances(SAMPLES[0]!)).toEqual([0.072, 0.033]);
+    expect(distances(other)).toEqual([undefined, undefined]);
   });
 
   test('the samples lie within what each calculator takes', () => {

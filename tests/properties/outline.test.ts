@@ -1,6 +1,7 @@
 import { InputError } from '@frameworthy/shared';
 import { motorLayout } from '@frameworthy/shared/layout';
 import {
+  cuttingList,
   extentOf,
   fourArmOutline,
   innerEndGap,
@@ -118,6 +119,93 @@ test('the drawing says the same as the layout: wheelbase, gap, arm, standoff, he
         near(Math.hypot(to.x - from.x, to.y - from.y), name === 'tip gap' ? Math.abs(value) : value);
     }),
   );
+});
+
+test('the plan tells the spacings of four standoffs in a rectangle, and of no other layout', () => {
+  fc.assert(
+    fc.property(frames, within(0.02, 0.1), within(0.01, 0.05), within(-0.02, 0.02), (frame, along, across, ahead) => {
+      const told = (places: readonly (readonly [x: number, y: number])[]) =>
+        planDimensions(
+          fourArmOutline({
+            ...frame,
+            standoff: { ...frame.standoff, places: places.map(([x, y]) => ({ x, y: y + ahead })) },
+          }),
+        );
+      const [x, y] = [across / 2, along / 2];
+      const four = [
+        [x, y],
+        [-x, y],
+        [x, -y],
+        [-x, -y],
+      ] as const;
+      near(valueOf(told(four), 'standoffs along'), along);
+      near(valueOf(told(four), 'standoffs across'), across);
+      const others = [
+        four.slice(1),
+        [...four, [0, 0] as const],
+        [...four, [x, 0], [-x, 0]] as const,
+        // A rear pair that stands closer, as under a camera.
+        [...four.slice(0, 2), [x * 0.7, -y], [-x * 0.7, -y]] as const,
+        // Two in one place.
+        [...four.slice(0, 3), four[0]] as const,
+        [],
+      ];
+      for (const places of others)
+        for (const name of ['standoffs along', 'standoffs across']) expect(valueOf(told(places), name)).toBeNaN();
+    }),
+    { numRuns: 30 },
+  );
+});
+
+test('the width of a tongue is told where its end stands out of the body', () => {
+  fc.assert(
+    fc.property(frames, (frame) => {
+      const outline = fourArmOutline(frame);
+      const told = planDimensions(outline).find(({ name }) => name === 'tongue width');
+      // Far enough out that the body, which lies within half its length of the middle, can't cover it.
+      const screw = outline.arms[3]!.rootScrews[1]!.at;
+      if (frame.body.tongueWidth < 1e-4) expect(told).toBeUndefined();
+      else if (Math.hypot(screw.x, screw.y) > 0.08) expect(told).toBeDefined();
+      if (!told) return;
+      near(told.value, frame.body.tongueWidth);
+      // On the last arm, half the width beyond its outer screw.
+      const middle = { x: (told.from.x + told.to.x) / 2, y: (told.from.y + told.to.y) / 2 };
+      near(Math.hypot(middle.x - screw.x, middle.y - screw.y), frame.body.tongueWidth / 2);
+    }),
+  );
+});
+
+test('each plate has its thickness in the side view, where it lies', () => {
+  fc.assert(
+    fc.property(frames, (frame) => {
+      const outline = fourArmOutline(frame);
+      const side = sideDimensions(outline);
+      for (const { name, z, thickness } of outline.plates) {
+        const told = side.find((dimension) => dimension.name === `thickness of ${name}`)!;
+        near(told.value, thickness);
+        near(Math.min(told.from.y, told.to.y), z);
+      }
+    }),
+  );
+});
+
+test('a cutting list counts arms and holes by name and size', () => {
+  const frame = fc.sample(frames, 1)[0]!;
+  const outline = fourArmOutline(frame);
+  const board = (diameter: number) => ({ name: 'screw of a board', at: { x: 0, y: 0 }, diameter });
+  const { arms, holes } = cuttingList({
+    ...outline,
+    holes: [...outline.holes, board(0.0022), board(0.003), board(0.0022)],
+  });
+  expect(arms).toEqual([{ name: 'arm', size: expect.any(Number) as number, count: 4 }]);
+  // Overhang, free length, screws and what lies behind the inner one.
+  near(arms[0]!.size, 0.01 + frame.arm.length + 0.018 + 0.008);
+  expect(holes).toEqual([
+    { name: 'root screw', size: 0.003, count: 8 },
+    { name: 'standoff screw', size: 0.0032, count: 2 },
+    { name: 'screw of a board', size: 0.0022, count: 2 },
+    { name: 'screw of a board', size: 0.003, count: 1 },
+  ]);
 });
 
 test('all of the frame is in the views, mirrored left to right, and its outline is plain data', () => {

@@ -23,7 +23,16 @@ async function opened(tab: Page, svg: string) {
       const { a, b } = (element as SVGGraphicsElement).getScreenCTM()!;
       return Math.hypot(a, b) / mm;
     };
+    const boxes = (selector: string) =>
+      [...document.querySelectorAll(selector)].map((part) => part.getBoundingClientRect());
+    const round = (length: number) => Math.round((length / mm) * 100) / 100;
+    const posts = boxes('[data-name="standoff"] circle');
+    const span = (places: number[]) => Math.max(...places) - Math.min(...places);
+    // The second view: plates as bars.
+    const bars = boxes('svg > g:last-of-type [data-layer="plate"] path');
     return {
+      standoffs: [posts[0]!.width, span(posts.map(({ x }) => x)), span(posts.map(({ y }) => y))].map(round),
+      plates: (Math.max(...bars.map(({ bottom }) => bottom)) - Math.min(...bars.map(({ top }) => top))) / mm,
       apart: Math.hypot(a.x - b.x, a.y - b.y),
       heights: [...document.querySelectorAll('text')].map((text, i) => texts[i]! * scale(text)),
       width: document.querySelector('svg')!.getBoundingClientRect().width / mm,
@@ -61,6 +70,39 @@ for (const place of ['http', 'disk'] as const) {
   });
 }
 
+for (const place of ['http', 'disk'] as const) {
+  test(`the frame sheet saves its views at true scale in millimetres (${place})`, async ({ page: tab, places }) => {
+    await tab.goto(`${places[place]}frame.html`);
+    const drawn = tab.locator('section[aria-labelledby="drawn"]');
+    const scripts = () => tab.locator('script[src]').count();
+    const before = await scripts();
+    const [download] = await Promise.all([tab.waitForEvent('download'), save(drawn).click()]);
+    // What makes the file is fetched for it.
+    expect(await scripts()).toBe(before + 1);
+    expect(download.suggestedFilename()).toBe('dunnock-d.svg');
+    const svg = readFileSync(await download.path(), 'utf8');
+    const [, width, height, box] = /^<svg [^>]*width="(\d+)mm" height="(\d+)mm" viewBox="0 0 ([\d ]+)"/.exec(svg)!;
+    expect(box).toBe(`${width} ${height}`);
+    const paper = await opened(tab, svg);
+    // Worked by hand: 5-inch true X whose motors stand 159 mm from side to side.
+    expect(Math.abs(paper.apart - 159 * Math.SQRT2)).toBeLessThan(0.05);
+    expect(paper.width).toBeCloseTo(Number(width), 1);
+    // Standoffs of 5 mm on 72 by 33 mm, the plates and the standoffs between them 2 + 14 + 3 + 22 + 2 mm.
+    expect(paper.standoffs).toEqual([5, 33, 72]);
+    expect(paper.plates).toBeCloseTo(43, 1);
+    expect(Math.min(...paper.heights)).toBeGreaterThan(2.4);
+    expect(paper.complaints).toEqual([]);
+    // What lines can't tell: 70 mm free, 24 between the screws, 10 behind them, 13 past the motor. ISO 273:1979, fine: 3.2 mm for M3.
+    expect(svg).toContain('4 arms, cut to 117 mm from end to end.');
+    expect(svg).toContain('8 × Ø3.2 mm: root screw.');
+    expect(svg).toContain('4 × Ø3.2 mm: standoff screw.');
+    expect(svg).not.toMatch(/data-source|class=/);
+    // The record that it was drawn from goes with it.
+    const kept = /<desc>(.*?)<\/desc>/s.exec(svg)![1]!.replace(/&lt;/g, '<').replace(/&amp;/g, '&');
+    expect(JSON.parse(kept)).toMatchObject({ name: 'Dunnock', revision: 'D' });
+  });
+}
+
 test('where the browser refuses, the text stands there to be copied', async ({ page: tab, places }) => {
   await tab.addInitScript(() => {
     URL.createObjectURL = () => {
@@ -73,6 +115,26 @@ test('where the browser refuses, the text stands there to be copied', async ({ p
   const text = calculator.locator('.save-drawing textarea');
   await expect(text).toBeVisible();
   expect(await text.inputValue()).toMatch(/^<svg xmlns/);
+});
+
+test('where movement is drawn larger nothing is offered, where it is not the sheet is', async ({
+  page: tab,
+  places,
+}) => {
+  for (const [page, id] of [
+    ['body/plates-and-standoffs', 'standoff-layout'],
+    ['body/tongues-and-webs', 'plate-span'],
+  ] as const) {
+    await tab.goto(`${places.http}${page}.html`);
+    const calculator = tab.locator(`[data-calculator="${id}"]`);
+    await expect(calculator.locator('figure svg.drawing').first()).toContainText(/drawn \d+ times/);
+    await expect(save(calculator)).toBeHidden();
+  }
+  const span = tab.locator('[data-calculator="plate-span"]');
+  await span.locator('#plate-span-thickness').fill('0.5');
+  await expect(span.locator('figure svg.drawing').first()).toContainText('to scale');
+  await save(span).click();
+  await expect(span.locator('.save-drawing [role=status]')).toContainText('plate-span.svg');
 });
 
 test('dark pages save a light drawing; a figure that is no drawing to scale offers none', async ({

@@ -1,37 +1,11 @@
 import type { PlanPoint } from '../layout/motor-layout.ts';
+import { bodyDimensions, standoffSpacings, tongueWidth } from './body-dimensions.ts';
 import { plateCorners } from './flat-shape.ts';
 import type { FrameOutline } from './frame-outline.ts';
+import { between, distance, type OutlineDimension } from './outline-dimension.ts';
 import { extentOf } from './overall-size.ts';
 import { requireOutline } from './require-outline.ts';
 import { sideShapes } from './side-shapes.ts';
-
-export type DimensionName =
-  | 'wheelbase'
-  | 'tip gap'
-  | 'arm length'
-  | 'screw spacing'
-  | 'body length'
-  | 'body width'
-  | 'standoff length'
-  | 'total height';
-
-/** A length to show in a view. */
-export interface OutlineDimension {
-  name: DimensionName;
-  from: PlanPoint;
-  to: PlanPoint;
-  /** Between the two points; a tip gap is negative where the circles overlap [m]. */
-  value: number;
-}
-
-const distance = (a: PlanPoint, b: PlanPoint): number => Math.hypot(b.x - a.x, b.y - a.y);
-
-const between = (name: DimensionName, from: PlanPoint, to: PlanPoint): OutlineDimension => ({
-  name,
-  from,
-  to,
-  value: distance(from, to),
-});
 
 const pairs = <T>(list: readonly T[]): [T, T][] => list.flatMap((a, i) => list.slice(i + 1).map((b): [T, T] => [a, b]));
 
@@ -50,24 +24,13 @@ function gap([a, b]: [FrameOutline['propellers'][number], FrameOutline['propelle
   };
 }
 
-/** Length and width of all plates together, each measured where corners are that have it. */
-function bodyDimensions(corners: readonly PlanPoint[]): OutlineDimension[] {
-  const least = (of: (point: PlanPoint) => number): PlanPoint =>
-    corners.reduce((best, point) => (of(point) < of(best) ? point : best));
-  const [left, right] = [least(({ x }) => x), least(({ x }) => -x)];
-  const [rear, front] = [least(({ y }) => y), least(({ y }) => -y)];
-  const [low, aside] = [Math.min(left.y, right.y), Math.max(rear.x, front.x)];
-  return [
-    between('body length', { x: aside, y: rear.y }, { x: aside, y: front.y }),
-    between('body width', { x: left.x, y: low }, { x: right.x, y: low }),
-  ];
-}
-
 /**
  * The lengths that a plan of the frame should show.
  * @param outline - the frame [m]
- * @returns end points and values [m] of wheelbase, least tip gap, free arm length, root screw spacing, body length and width
- * @validity a length whose parts are missing is left out; arm and screws are those of the first arm
+ * @returns end points and values [m] of wheelbase, least tip gap, free length of an arm, spacing of
+ *   its root screws, length and width of the body, spacings of the standoffs, width of the tongues
+ * @validity a length whose parts are missing is left out; arm and screws are those of the first arm, the tongue is that of
+ *   the last; standoffs are told only where four stand in a rectangle, a tongue only where its end stands out whole
  * @throws InputError when a size or place in the outline can't be drawn
  * @derivation distances between points of the outline
  */
@@ -84,21 +47,23 @@ export function planDimensions(outline: FrameOutline): OutlineDimension[] {
   const [inner, outer] = [arm?.rootScrews[0]?.at, arm?.rootScrews.at(-1)?.at];
   const motor =
     arm && [...outline.motors].sort((a, b) => distance(a.at, arm.outerEnd) - distance(b.at, arm.outerEnd))[0];
-  const corners = outline.plates.flatMap(({ shape }) => plateCorners(shape));
   return [
     ...(apart ? [between('wheelbase', apart[0].at, apart[1].at)] : []),
     ...gaps.slice(0, 1),
     ...(outer && motor ? [between('arm length', outer, motor.at)] : []),
     ...(inner && outer && inner !== outer ? [between('screw spacing', inner, outer)] : []),
-    ...(corners.length > 0 ? bodyDimensions(corners) : []),
+    ...bodyDimensions(outline),
+    ...standoffSpacings(outline),
+    ...tongueWidth(outline),
   ];
 }
 
 /**
  * The lengths that a side view of the frame should show.
  * @param outline - the frame [m]
- * @returns end points and values [m] of standoff length and total height
- * @validity the standoff is the foremost one
+ * @returns end points and values [m] of standoff length, total height and the thickness of each plate
+ * @validity the standoff is the foremost one; thicknesses stand at the rear end of a plate and, of every second one, at the
+ *   front end
  * @throws InputError when a size or place in the outline can't be drawn
  * @derivation distances between points of the outline
  */
@@ -116,5 +81,10 @@ export function sideDimensions(outline: FrameOutline): OutlineDimension[] {
         ]
       : []),
     between('total height', { x: left, y: bottom }, { x: left, y: top }),
+    ...outline.plates.map(({ name, shape, z, thickness }, i) => {
+      const ys = plateCorners(shape).map(({ y }) => y);
+      const x = i % 2 === 0 ? Math.min(...ys) : Math.max(...ys);
+      return between(`thickness of ${name}`, { x, y: z }, { x, y: z + thickness });
+    }),
   ];
 }

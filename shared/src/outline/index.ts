@@ -15,7 +15,9 @@ export type {
 export type { DrawingLayer, FlatShape } from './flat-shape.ts';
 export { planShapes } from './plan-shapes.ts';
 export { sideShapes } from './side-shapes.ts';
-export { planDimensions, sideDimensions, type DimensionName, type OutlineDimension } from './dimensions.ts';
+export { planDimensions, sideDimensions } from './dimensions.ts';
+export type { DimensionName, OutlineDimension } from './outline-dimension.ts';
+export { cuttingList, type Alike } from './cutting-list.ts';
 export { extentOf, overallSize, type OverallSize } from './overall-size.ts';
 export type { FourArmFrame } from './four-arm-frame.ts';
 export { fourArmOutline } from './four-arm-outline.ts';

@@ -1,4 +1,4 @@
-import type { Warning } from '@frameworthy/shared';
+import { InputError, type Warning } from '@frameworthy/shared';
 import { bodyClearance, motorLayout, type MotorLayout } from '@frameworthy/shared/layout';
 import { WOVEN_PLATE } from '@frameworthy/shared/material';
 import {
@@ -37,6 +37,15 @@ export interface DrawingResult {
 }
 
 export function compute(v: DrawingValues): DrawingResult {
+  if (v.standoffHole >= v.standoffDiameter)
+    throw new InputError({
+      parameter: 'standoffHole',
+      quantity: 'hole for the screws of the standoffs',
+      value: v.standoffHole,
+      rule: 'must be smaller than the standoff',
+      limit: v.standoffDiameter,
+      kind: 'length',
+    });
   const width = v.armKind === 'tube' ? v.outerDiameter : v.width;
   const outline = fourArmOutline({
     name: 'Frame',

@@ -22,9 +22,10 @@ export default defineCalculator({
   plots: [],
   Figure: FrameDrawingFigure,
   figureCaption:
-    'From above and from the right, to scale. Plates and arms thick, motors and screws thin, tip circles dash-dot, what a plate covers dashed, the battery crossed.',
+    'From above and from the right, to scale. Plates and arms thick, motors and screws thin, tip circles dash-dot, what a plate covers dashed, the battery crossed. Four standoffs in a rectangle; the frame sheet draws others.',
   assumptions: [
     'Four equal arms that point at the middle, the plan mirrored left to right and front to rear.',
+    'Four standoffs in a rectangle about the middle. A frame whose standoffs stand otherwise does not fill their distances: see its frame sheet.',
     'Cross and main plate alike, the top plate shorter on the same taper; no cutouts.',
     'Sizes as typed: no kerf, no bond line, no tolerance.',
   ],

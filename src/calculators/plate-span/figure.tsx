@@ -26,7 +26,7 @@ export function SpanFigure({ values, result, show }: FigureProps<SpanValues, Spa
       height={220}
       margin={{ left: 30, right: 30, top: 62, bottom: 56 }}
       show={show}
-      exaggerated
+      exaggerated={factor !== 1}
     >
       <HiddenLine rect={{ x: -half, y: 0, width: 2 * half, height: thickness }} tone="quiet" />
       <Outline points={[...line(thickness), ...line(0).reverse()]} fill="shade" />

@@ -37,7 +37,7 @@ export function LayoutFigure({ values, result, show }: FigureProps<LayoutValues,
       height={300}
       margin={{ left: 46, right: 70, top: 62, bottom: 62 }}
       show={show}
-      exaggerated
+      exaggerated={factor !== 1}
     >
       <Outline rect={{ x: -half.x, y: -half.y, width: plateLength, height: plateWidth, cornerRadius: 0.004 }} />
       <HiddenLine

@@ -50,7 +50,7 @@ function SideView({ values, result, show }: Props) {
       height={230}
       margin={{ left: 62, right: 62, top: 26, bottom: 54 }}
       show={show}
-      exaggerated
+      exaggerated={factor !== 1}
     >
       {xs.flatMap((x) =>
         [-1, 1].map((side) => (

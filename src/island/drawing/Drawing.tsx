@@ -17,6 +17,8 @@ interface Props {
   show?: Show;
   /** Something in it is drawn larger than it is, so that it is of no use at full size. */
   exaggerated?: boolean;
+  /** Plain data that it is drawn from, for what a saved sheet says beside the lines. */
+  source?: object;
   children: ComponentChildren;
 }
 
@@ -36,7 +38,8 @@ export function Drawing({
   height = 240,
   margin = MARGIN,
   show,
-  exaggerated = false,
+  exaggerated,
+  source,
   children,
 }: Props) {
   const fullSize = useContext(FullSize);
@@ -47,7 +50,8 @@ export function Drawing({
     <svg
       class="drawing"
       data-scale={show && paper.scale}
-      data-unit={show && !exaggerated && paper.unit}
+      data-unit={show && !exaggerated ? paper.unit : undefined}
+      data-source={fullSize && source ? JSON.stringify(source) : undefined}
       viewBox={`0 0 ${paper.width} ${paper.height}`}
       role="img"
       aria-label={description ? `${title}. ${description}` : title}

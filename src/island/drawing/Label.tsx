@@ -56,7 +56,7 @@ export function Leader({ at, dx, dy, text, tone = 'ink' }: LeaderProps) {
   return (
     <g>
       <path class={`thin tone-${tone} fill-none`} d={`M${from.x} ${from.y}L${to.x} ${to.y}h${6 * side}`} />
-      <circle class={`dot tone-${tone}`} cx={from.x} cy={from.y} r="1.8" />
+      <path class={`dot tone-${tone}`} d={`M${from.x - 1.8} ${from.y}a1.8 1.8 0 1 1 3.6 0a1.8 1.8 0 1 1-3.6 0`} />
       <PaperText at={{ x: to.x + 9 * side, y: to.y }} text={text} tone={tone} align={side < 0 ? 'end' : 'start'} />
     </g>
   );

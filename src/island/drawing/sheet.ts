@@ -47,6 +47,8 @@ interface About {
   text: string;
   /** As it stands on the paper: `2026-11-25`. */
   date: string;
+  /** Lines of text under the ruler. */
+  notes?: readonly string[];
 }
 
 const EDGE = 10;
@@ -56,10 +58,10 @@ const RULER = 50;
  * One SVG file of drawings made with `FullSize`: a unit of the file is a millimetre of frame and of paper. Nothing in it
  * points outside. Without a drawing that lends itself to full size there is no file.
  */
-export function sheet(markup: string, { title, text, date }: About): string | undefined {
+export function sheet(markup: string, { title, text, date, notes = [] }: About): string | undefined {
   let [width, y] = [110, 18];
   const drawings = [
-    ...markup.matchAll(/<svg[^>]*data-unit="([\d.]+)" viewBox="0 0 ([\d.]+) ([\d.]+)"[^>]*>(.*?)<\/svg>/gs),
+    ...markup.matchAll(/<svg[^>]*data-unit="([\d.]+)" [^>]*viewBox="0 0 ([\d.]+) ([\d.]+)"[^>]*>(.*?)<\/svg>/gs),
   ].map(([, unit, w, h, inner]) => {
     const group = `<g transform="translate(${EDGE} ${y}) scale(${unit})">${plain(inner as string)}</g>`;
     width = Math.max(width, Number(w) * Number(unit));
@@ -70,7 +72,7 @@ export function sheet(markup: string, { title, text, date }: About): string | un
   const line = (words: string, down: number) =>
     `<text x="${EDGE}" y="${y + down}" font-size="3.5">${escaped(words)}</text>`;
   const ticks = Array.from({ length: RULER / 10 + 1 }, (_, i) => `M${EDGE + 10 * i} ${y + 2}v3`).join('');
-  const [w, h] = [Math.ceil(width) + 2 * EDGE, y + 28];
+  const [w, h] = [Math.ceil(width) + 2 * EDGE, y + 28 + 5 * notes.length];
   return `<svg xmlns="http://www.w3.org/2000/svg" width="${w}mm" height="${h}mm" viewBox="0 0 ${w} ${h}" font-family="sans-serif">
 <title>${escaped(title)}</title>
 <desc>${escaped(text)}</desc>
@@ -79,7 +81,7 @@ ${drawings.join('\n')}
 <path d="${ticks}M${EDGE} ${y + 5}h${RULER}" stroke="#000" stroke-width=".25" fill="none"/>
 ${line(`${RULER} mm: measure this ruler on the print. Print at 100 %.`, 11)}
 ${line(`Scale 1 : 1 in millimetres. Values of ${date}.`, 16)}
-${line('An estimate: check every size before you cut.', 21)}
+${[...notes, 'An estimate: check every size before you cut.'].map((words, i) => line(words, 21 + 5 * i)).join('\n')}
 </svg>
 `;
 }
