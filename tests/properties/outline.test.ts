@@ -17,6 +17,9 @@ import {
 } from '@frameworthy/shared/outline';
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
+import frameDrawing from '~/calculators/frame-drawing/index.ts';
+import { startValues } from '~/island/values.ts';
+import type { AnyCalculator } from '~/island/declaration.ts';
 import { anyNumber, refusesOrFinite } from './garbage.ts';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -309,6 +312,14 @@ test('an arm longer than its motor is far out is refused at the arm', () => {
   expect(() => fourArmOutline({ ...frame, arm: { ...frame.arm, length: 1 } })).toThrow(
     expect.objectContaining({ parameter: 'armLength' }) as Error,
   );
+});
+
+test('a hole as wide as its standoff is refused at the hole', () => {
+  const tool = frameDrawing as AnyCalculator;
+  const drawn = (standoffHole: number) => tool.compute({ ...startValues(tool), standoffDiameter: 0.005, standoffHole });
+  expect(() => drawn(0.0049)).not.toThrow();
+  for (const hole of [0.005, 0.006])
+    expect(() => drawn(hole)).toThrow(expect.objectContaining({ parameter: 'standoffHole', limit: 0.005 }) as Error);
 });
 
 test('garbage anywhere in an outline is refused by the name of its list, or drawn finitely', () => {
