@@ -129,7 +129,10 @@ const electronics = v.pipe(
     arrangements: v.pipe(list(arrangement), v.minLength(1, 'There must be one arrangement at the least.')),
   }),
   v.forward(
-    v.check((given) => given.arrangements.length === 0 || namesOf(given).includes(given.current), 'This must be the name of an arrangement.'),
+    v.check(
+      (given) => given.arrangements.length === 0 || namesOf(given).includes(given.current),
+      'This must be the name of an arrangement.',
+    ),
     ['current'],
   ),
   v.forward(

@@ -1,5 +1,13 @@
 import type { Collision } from '@frameworthy/shared/fit';
-import type { ArrangementFit, CaseName, Check, ModeName, PartGroup, UnderPropeller } from '@frameworthy/shared/frame';
+import type {
+  ArrangementFit,
+  CaseName,
+  Check,
+  ModeName,
+  PartGroup,
+  ThinWeb,
+  UnderPropeller,
+} from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 
 /** What happens, as the head of a row and inside a sentence. */
@@ -228,6 +236,14 @@ export const tipWords = (tips: number, show: Show): Told[] =>
           text: `Neighbouring propellers overlap by ${show(-tips, 'length', 2)}: in one plane they strike each other.`,
         },
       ];
+
+/** Holes with too little plate between them. */
+export const webWords = (webs: readonly ThinWeb[], show: Show): string[] =>
+  webs.map(({ between: [one, other], web }) =>
+    web <= 0
+      ? `The holes of ${one} and ${other} run into each other.`
+      : `Only ${show(web, 'length', 2)} of plate between the holes of ${one} and ${other}.`,
+  );
 
 /** What the propellers strike, and what they turn over or under: a sentence for each, the worst first. */
 export function propellerWords(room: readonly UnderPropeller[], show: Show): Told[] {

@@ -26,6 +26,7 @@ describe('values that calculators take and write back', () => {
     'layout.rootDistance',
     'arm.tube.inside',
     'arm.sleeve.outside',
+    'arm.sleeve.reach',
     'arm.root.clearance',
     'body.standoff.foreAft',
     'body.standoff.across',

@@ -21,6 +21,7 @@ export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
 export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
 export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';
 export { frameOutline } from './outline.ts';
+export { LEAST_WEB, thinWebs, type ThinWeb } from './hole-webs.ts';
 export { armEndGap, BLADE_HALF_HEIGHT, propellerRoom, type UnderPropeller } from './propeller-room.ts';
 export { changedCases, changedFields, type ChangedCase, type ChangedField } from './compare.ts';
 export { changedLists, type ChangedLists, type ChangedParts } from './compare-lists.ts';

@@ -1,7 +1,7 @@
-import type { ArrangementFit, UnderPropeller } from '@frameworthy/shared/frame';
+import type { ArrangementFit, ThinWeb, UnderPropeller } from '@frameworthy/shared/frame';
 import type { Show } from '~/island/declaration.ts';
 import { Verdict } from '~/island/Verdict.tsx';
-import { armEndWords, fitWords, propellerWords, tipWords } from '../words.ts';
+import { armEndWords, fitWords, propellerWords, tipWords, webWords } from '../words.ts';
 
 /** Whether a frame fits together: its parts, its propellers, its arms. */
 export interface FrameRoom {
@@ -11,10 +11,11 @@ export interface FrameRoom {
   armEnds: number;
   /** Between the tips of neighbouring propellers [m]. */
   tips: number;
+  webs: readonly ThinWeb[];
 }
 
 /** Propellers and arms against the body. */
-export function Room({ propellers, armEnds, tips, show }: Omit<FrameRoom, 'fit'> & { show: Show }) {
+export function Room({ propellers, armEnds, tips, webs, show }: Omit<FrameRoom, 'fit'> & { show: Show }) {
   const words = [...tipWords(tips, show), ...propellerWords(propellers, show)];
   const meet = armEndWords(armEnds, show);
   return (
@@ -27,6 +28,14 @@ export function Room({ propellers, armEnds, tips, show }: Omit<FrameRoom, 'fit'>
           words.map(({ level, text }) => <Verdict key={text} level={level} text={text} />)
         )}
       </li>
+      {webs.length > 0 && (
+        <li>
+          {'Holes: '}
+          {webWords(webs, show).map((text) => (
+            <Verdict key={text} level="bad" text={text} />
+          ))}
+        </li>
+      )}
       {meet && (
         <li>
           {'Arms: '}

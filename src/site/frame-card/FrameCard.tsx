@@ -5,6 +5,7 @@ import {
   frameFit,
   frameOutline,
   propellerRoom,
+  thinWebs,
   type ArrangementFit,
   type FrameRecord,
 } from '@frameworthy/shared/frame';
@@ -113,6 +114,7 @@ export function FrameCard() {
         propellers: propellerRoom(record, outline),
         armEnds: armEndGap(record),
         tips: record.layout.tipGap,
+        webs: thinWebs(outline),
       };
       return { evaluation: evaluateFrame(record), outline, room };
     } catch (error) {

@@ -6,6 +6,7 @@ import {
   governingHit,
   propellerRoom,
   standoffForces,
+  thinWebs,
   type FrameEvaluation,
   type FrameRecord,
   type StandoffForces,
@@ -62,6 +63,7 @@ function useWorked(record: FrameRecord, show: Show): { worked: Worked | undefine
           propellers: propellerRoom(record, outline),
           armEnds: armEndGap(record),
           tips: record.layout.tipGap,
+          webs: thinWebs(outline),
         },
       };
       return { worked: last.current, problem: undefined };
