@@ -11,6 +11,8 @@ export interface FrameAccess {
   /** Value at a frame field, SI or key of a choice; nothing where the frame has none. */
   value: (path: string) => number | string | undefined;
   writable: (path: string) => boolean;
+  /** Kind of arms of which this path is and the frame has none. */
+  ofOtherArm: (path: string) => 'tube' | 'strip' | undefined;
   /** Writes values back. What it says is wrong; nothing where all went well. */
   write: (changes: readonly (readonly [path: string, value: number | string])[]) => readonly string[];
   /** Takes the last write back. Only while `stamp` is what it was after it: else it takes back another's change. */

@@ -1,4 +1,4 @@
-import { frameValue, isWritable, withFrameValue, type FrameRecord } from '@frameworthy/shared/frame';
+import { frameValue, isOfOtherArm, isWritable, withFrameValue, type FrameRecord } from '@frameworthy/shared/frame';
 import { h, render } from 'preact';
 import type { FrameFill } from '~/island/frame-fill.ts';
 import { arrivingFrame, withWord } from './arrival.ts';
@@ -62,6 +62,11 @@ async function createFill(): Promise<FrameFill> {
       return memory.get(path);
     },
     writable: isWritable,
+    ofOtherArm(path) {
+      const record = current();
+      if (!record || !isOfOtherArm(record, path)) return undefined;
+      return record.arm.kind === 'tube' ? 'strip' : 'tube';
+    },
     write(changes) {
       const record = current();
       if (!record) return ['There is no frame any more.'];

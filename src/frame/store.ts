@@ -64,6 +64,12 @@ export function createStore(storage: () => Storage): Store {
     state = { ...state, problems: [NOT_KEPT] };
   }
   if (typeof addEventListener === 'function') {
+    // Back from the browser's page cache, which hears of nothing that went on meanwhile.
+    addEventListener('pageshow', ({ persisted }) => {
+      if (!persisted || state.problems.length > 0) return;
+      load(storage().getItem(SHELF_KEY));
+      show(state.shelf, state.problems);
+    });
     addEventListener('storage', ({ key, newValue }) => {
       if (key !== SHELF_KEY) return;
       load(newValue);

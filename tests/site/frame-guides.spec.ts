@@ -372,3 +372,19 @@ if (executablePath) {
     await browser.close();
   });
 }
+
+test('a frame with plate arms: a calculator of tubes says that its fields are not of this frame', async ({
+  page: tab,
+  places,
+}) => {
+  await openSheet(tab, `${places.http}frame.html`);
+  await press(tab, 'Dunnock Flat A');
+  await expect(tab.locator('#frame-choice')).toHaveText(/Dunnock Flat A/);
+  await tab.goto(places.http + GUIDE);
+  await expect(frameLine(tab)).toContainText('Dunnock Flat A has plate arms.');
+  await expect(frameLine(tab)).toContainText(/keep this page’s own values: .*Tube/i);
+  // What breaks first in such an arm is explained where such arms are.
+  await tab.goto(`${places.http}frame.html`);
+  const first = tab.locator('.case', { hasText: 'across the arm' });
+  await expect(first.locator('.reason a').first()).not.toHaveAttribute('href', /two-screw-root/);
+});

@@ -12,6 +12,10 @@ const isField = (path: string): path is LeafPath => Object.hasOwn(FIELDS, path);
 /** Whether a path names something that a record has or from which it follows. */
 export const isFrameField = (path: string): boolean => isField(path) || Object.hasOwn(DERIVED, path);
 
+/** Whether a path is of the kind of arm that a record does not have. */
+export const isOfOtherArm = (record: FrameRecord, path: string): boolean =>
+  (record.arm.kind === 'tube' ? OF_STRIPS : OF_TUBES).test(path);
+
 /**
  * The value that a calculator's field takes from a record.
  * @param record - a valid record
@@ -22,8 +26,7 @@ export const isFrameField = (path: string): boolean => isField(path) || Object.h
  * @derivation look-up
  */
 export function frameValue(record: FrameRecord, path: string): number | string | undefined {
-  const other = record.arm.kind === 'tube' ? OF_STRIPS : OF_TUBES;
-  if (other.test(path)) return undefined;
+  if (isOfOtherArm(record, path)) return undefined;
   if (Object.hasOwn(DERIVED, path)) return DERIVED[path]!.get(record);
   if (!isField(path)) return undefined;
   const value = leafOf(record, path);

@@ -19,7 +19,7 @@ export { evaluateFrame, type FrameEvaluation } from './evaluate.ts';
 export { designSteps, type DesignStep } from './steps.ts';
 export { STOCK_TUBES, STOCK_WALLS } from './stock.ts';
 export { firstToGive, gainPerGram, governingHit, type Gain, type Impossible } from './gains.ts';
-export { frameValue, isFrameField, isWritable, withFrameValue } from './frame-field.ts';
+export { frameValue, isFrameField, isOfOtherArm, isWritable, withFrameValue } from './frame-field.ts';
 export { frameOutline } from './outline.ts';
 export { LEAST_WEB, thinWebs, type ThinWeb } from './hole-webs.ts';
 export { armEndGap, BLADE_HALF_HEIGHT, propellerRoom, type UnderPropeller } from './propeller-room.ts';

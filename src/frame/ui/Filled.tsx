@@ -34,6 +34,13 @@ function Fills({ frame, calculator, view, title, state, show }: FilledProps & { 
     const input = inputs[key]!;
     return isQuantity(input) ? show(value as number, input.quantity, 4) : (input.choices[value as string] ?? '');
   };
+  // Hidden fields wait for the other kind of arm; those that are seen are this page's own.
+  const strangers = Object.values(inputs).filter(
+    ({ frameField, shownWhen }) =>
+      frameField !== undefined && (shownWhen?.(state.values) ?? true) && frame.ofOtherArm(frameField) !== undefined,
+  );
+  const [stranger] = strangers;
+  const tubes = stranger && frame.ofOtherArm(stranger.frameField!) === 'tube';
   const write = () => {
     const problems = frame.write(changes.map((key) => [inputs[key]!.frameField!, state.values[key]!] as const));
     setWritten(problems.length === 0 ? frame.stamp() : undefined);
@@ -45,6 +52,11 @@ function Fills({ frame, calculator, view, title, state, show }: FilledProps & { 
         {`${title} fills ${keys.length - differ.length} of ${Object.keys(inputs).length} fields, marked “frame”. `}
         <a href="../frame.html">Frame sheet</a>
       </p>
+      {stranger && (
+        <p>
+          {`${title} has ${tubes ? 'plate arms' : 'tubes for arms'}. ${strangers.length} fields here are of ${tubes ? 'tubes' : 'plate arms'} and keep this page’s own values: ${strangers.map(({ label }) => label).join(', ')}.`}
+        </p>
+      )}
       {differ.length > 0 && (
         <>
           <p>
