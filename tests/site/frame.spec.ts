@@ -186,6 +186,7 @@ test('parts of the electronics: refused at the field to change; propellers that 
   // Boards on 25.5 mm have holes for M2.
   await board.getByLabel('Hole pattern').first().selectOption('25.5x25.5');
   const screws = board.locator('select[id$="-screw"]');
+  await screws.selectOption('M3');
   await expect(screws).toHaveAttribute('aria-invalid', 'true');
   await expect(board.locator('.problem')).toContainText(/Board stack|hole/i);
   await screws.selectOption('M2');
