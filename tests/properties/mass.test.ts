@@ -36,6 +36,7 @@ import {
   type PlacementInput,
 } from '@frameworthy/shared/mass';
 import fc from 'fast-check';
+import { InputError } from '@frameworthy/shared';
 import { EigenvalueDecomposition, Matrix } from 'ml-matrix';
 import { describe, expect, test } from 'vitest';
 import { anyNumber, refusesOrFinite } from './garbage.ts';
@@ -80,6 +81,21 @@ describe('an inertia tensor', () => {
         );
       }),
     );
+  });
+
+  test('of a thin rod that was turned is taken, with nothing or a hair of rounding about its own axis', () => {
+    const own = {
+      xx: 3.596928203842613e-11,
+      yy: 4.736405129490722e-11,
+      zz: 8.333333333333334e-11,
+      xy: -4.1275306413266035e-11,
+      xz: 0,
+      yz: 0,
+    };
+    const turned = rotateInertia(own, { roll: 0, pitch: 0, yaw: 6.999999997238199 });
+    expect(Math.min(turned.xx, turned.yy)).toBeLessThan(1e-12 * own.zz);
+    expect(() => principalAxes(turned)).not.toThrow();
+    expect(() => principalAxes({ ...own, xx: -1e-15 })).toThrow(InputError);
   });
 
   test('a rotation matrix is orthogonal and does not mirror', () => {

@@ -21,11 +21,14 @@ export function requirePlace({ x, y, z }: Vector, parameter = 'position', quanti
 }
 
 /**
- * Refuses a tensor with entries that are not numbers, or moments below zero.
+ * Refuses a tensor with entries that are not numbers, or moments below zero by more than rounding.
  * @throws InputError when an entry is out of range.
  */
 export function requireTensor(tensor: InertiaTensor, parameter = 'inertia', quantity = 'moment of inertia'): void {
   const subject = { parameter, quantity, kind: 'momentOfInertia' } as const;
-  for (const moment of [tensor.xx, tensor.yy, tensor.zz]) requireBetween(moment, 0, 1e12, subject);
+  const moments = [tensor.xx, tensor.yy, tensor.zz];
+  // A rod has none about its own axis, and turning it leaves rounding there, of either sign.
+  const rounding = 1e-12 * Math.max(...moments.map(Math.abs));
+  for (const moment of moments) requireBetween(moment + rounding, 0, 1e12, subject);
   for (const product of [tensor.xy, tensor.xz, tensor.yz]) requireFinite(product, subject);
 }
