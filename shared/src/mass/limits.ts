@@ -27,8 +27,9 @@ export function requirePlace({ x, y, z }: Vector, parameter = 'position', quanti
 export function requireTensor(tensor: InertiaTensor, parameter = 'inertia', quantity = 'moment of inertia'): void {
   const subject = { parameter, quantity, kind: 'momentOfInertia' } as const;
   const moments = [tensor.xx, tensor.yy, tensor.zz];
+  for (const moment of moments) requireFinite(moment, subject);
   // A rod has none about its own axis, and turning it leaves rounding there, of either sign.
-  const rounding = 1e-12 * Math.max(...moments.map(Math.abs));
-  for (const moment of moments) requireBetween(moment + rounding, 0, 1e12, subject);
+  const rounding = 1e-12 * Math.max(...moments);
+  for (const moment of moments) requireBetween(Math.abs(moment) <= rounding ? 0 : moment, 0, 1e12, subject);
   for (const product of [tensor.xy, tensor.xz, tensor.yz]) requireFinite(product, subject);
 }
