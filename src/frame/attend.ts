@@ -58,6 +58,14 @@ function followed(values: ValueSet, before: ValueSet, now: ValueSet): ValueSet {
   );
 }
 
+/** The frame's values, but for fields that the reader was quicker to change than the frame was to come. */
+function fillIn(state: CalculatorState, framed: ValueSet): void {
+  const { values, start, textOf, load, setAll } = state;
+  const quicker = Object.keys(values).filter((key) => values[key] !== start[key] || textOf(key) !== undefined);
+  if (quicker.length === 0) load({ ...start, ...framed });
+  else setAll(Object.fromEntries(Object.entries(framed).filter(([key]) => !quicker.includes(key))));
+}
+
 /**
  * Fills a calculator from the frame when the page opens, unless its link brings values of its own. Fields that hold the
  * frame's value follow it, whether it is changed here, on the same page or in another tab. Returns how to stop.
@@ -84,6 +92,6 @@ export function attend(
   });
   const [id, brought = ''] = location.hash.slice(1).split('?');
   const linked = id === calculator.id && brought.split('&').some((part) => part && !part.startsWith('frame='));
-  if (first?.title !== undefined && !linked) state().load({ ...state().start, ...first.values });
+  if (first?.title !== undefined && !linked) fillIn(state(), first.values);
   return stop;
 }

@@ -67,7 +67,9 @@ export function useCalculator(
       put(entry.ok ? { ...values, [key]: entry.value } : values, key, { ...drafts, [key]: { text, unit } });
     },
     set: (key: string, value: number | string) => put({ ...values, [key]: value }, key, without(drafts, key)),
-    setAll: (some: ValueSet) => put({ ...values, ...some }, Object.keys(some).join(), {}),
+    /** Half-typed text of other fields stays. */
+    setAll: (some: ValueSet) =>
+      put({ ...values, ...some }, Object.keys(some).join(), Object.keys(some).reduce(without<Draft>, drafts)),
     /** The reader leaves a field: text that was understood gives way to the tidy number. */
     leave(key: string, input: Input) {
       const draft = drafts[key];

@@ -316,6 +316,29 @@ for (const place of ['http', 'disk'] as const) {
   });
 }
 
+test('what the reader types before the frame has come stays; the other fields take the frame’s values', async ({
+  page: tab,
+  places,
+}) => {
+  await keep(tab, `${places.http}frame.html`);
+  await tab.goto(places.http + GUIDE);
+  const fill = await tab.locator('[data-frame-fill]').first().getAttribute('data-frame-fill');
+  let come = () => {};
+  const typed = new Promise<void>((resolve) => (come = resolve));
+  await tab.route(`**/${fill!.split('/').pop()}`, async (route) => {
+    await typed;
+    await route.continue();
+  });
+  await tab.reload({ waitUntil: 'domcontentloaded' });
+  const edge = root(tab).locator(`#${ROOT}-endDistance`);
+  await edge.fill('13');
+  await root(tab).locator(`#${ROOT}-horizontalForce`).fill('5xx');
+  come();
+  await expect(spacing(tab)).toHaveValue('27.5');
+  await expect(edge).toHaveValue('13');
+  await expect(root(tab).locator(`#${ROOT}-horizontalForce`)).toHaveValue('5xx');
+});
+
 test('the undo of a write goes once someone else changes the frame', async ({ page: tab, places, context }) => {
   await keep(tab, `${places.http}frame.html`);
   await tab.goto(places.http + GUIDE);
