@@ -1,8 +1,8 @@
-import { InputError } from '@frameworthy/shared';
 import { rigidity, type ArmSegment, type Layer } from '@frameworthy/shared/beam';
 import {
   rectangleTorsionModulus,
   roundTubeSection,
+  sleeveSection,
   solidRectangleSection,
   type Section,
 } from '@frameworthy/shared/section';
@@ -46,21 +46,6 @@ export interface ArmOfFields {
   torsionModulus: number;
 }
 
-/** The sleeve fills the bore but for the bond line. */
-function sleeveSection({ outerDiameter, wall, sleeveWall, sleeveBondLine }: ArmValues): Section {
-  const outside = outerDiameter - 2 * wall - 2 * sleeveBondLine;
-  if (sleeveWall >= outside / 2)
-    throw new InputError({
-      parameter: 'sleeveWall',
-      quantity: 'wall of the sleeve',
-      value: sleeveWall,
-      rule: 'must be less than half of what the bore of the tube leaves beside the bond line',
-      limit: Math.max(outside / 2, 0),
-      kind: 'length',
-    });
-  return roundTubeSection({ outerDiameter: outside, wall: sleeveWall });
-}
-
 /** The arm of the shared fields, from the outer screw to the motor axis: one section, in a tube doubled by its sleeve. */
 export function armOfFields(values: ArmValues): ArmOfFields {
   const part = values.material === 'own' ? undefined : armMaterial(values.material);
@@ -70,7 +55,8 @@ export function armOfFields(values: ArmValues): ArmOfFields {
   const round = values.shape === 'tube';
   const section = round ? roundTubeSection(values) : solidRectangleSection(values);
   const layer = (one: Section): Layer => ({ section: one, youngsModulus, shearModulus });
-  const sleeve = round && values.sleeveWall > 0 ? [layer(sleeveSection(values))] : [];
+  const sleeve =
+    round && values.sleeveWall > 0 ? [layer(sleeveSection({ ...values, bondLine: values.sleeveBondLine }))] : [];
   const doubled = sleeve.length > 0 ? Math.min(Math.max(sleeveReach, 0), armLength) : 0;
   const segments: ArmSegment[] = [
     ...(doubled > 0 ? [{ length: doubled, layers: [layer(section), ...sleeve] }] : []),

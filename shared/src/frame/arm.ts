@@ -1,6 +1,10 @@
 import type { ArmSegment, Layer } from '../beam/index.ts';
-import { InputError } from '../error.ts';
-import { roundTubeSection, solidRectangleSection, type Section } from '../section/index.ts';
+import {
+  roundTubeSection,
+  sleeveSection as sectionOfSleeve,
+  solidRectangleSection,
+  type Section,
+} from '../section/index.ts';
 import type { FrameRecord } from './record.ts';
 
 /** Section of the arm without its sleeve. */
@@ -29,20 +33,10 @@ export function sleeveOf({ arm: { tube, sleeve } }: FrameRecord): { outside: num
  * @returns the section of a round tube
  * @validity arms with a sleeve
  * @throws InputError where the bore leaves no room for it: names the sleeve, and not the tube
- * @derivation sleeveOf
+ * @derivation the sleeve of the section topic, filled from the record
  */
-export function sleeveSection(record: FrameRecord): Section {
-  const { outside, wall } = sleeveOf(record);
-  if (wall >= outside / 2)
-    throw new InputError({
-      parameter: 'arm.sleeve.wall',
-      quantity: 'wall of the sleeve',
-      value: wall,
-      rule: 'must be less than half of what the bore of the tube leaves beside the bond line',
-      limit: Math.max(outside / 2, 0),
-      kind: 'length',
-    });
-  return roundTubeSection({ outerDiameter: outside, wall });
+export function sleeveSection({ arm: { tube, sleeve } }: FrameRecord): Section {
+  return sectionOfSleeve({ ...tube, bondLine: sleeve.bondLine, sleeveWall: sleeve.wall }, 'arm.sleeve.wall');
 }
 
 /** How far the sleeve reaches past the outer screw; below nothing where it ends before. */

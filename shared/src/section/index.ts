@@ -8,6 +8,7 @@ export { drilledRectangleSection, solidRectangleSection, type Rectangle } from '
 export { rectangleTorsionConstant, rectangleTorsionModulus } from './rectangle-torsion.ts';
 export { roundEndedSection } from './round-ended-strip.ts';
 export { rectangleShearCoefficient, roundShearCoefficient } from './shear-coefficient.ts';
+export { sleeveSection } from './sleeve.ts';
 export { massPerLength } from './mass-per-length.ts';
 export { tubePeakShearStress } from './tube-shear.ts';
 export { thinClosedTorsionConstant, type ThinClosedTube } from './thin-closed-tube.ts';

@@ -24,31 +24,21 @@ function transmitter(own: ArrangementValues, shared: FitValues): FitItem[] {
 
 /** Capacitor, receiver and the exit of the antenna: those that are there, wherever they lie. */
 function smallParts(own: ArrangementValues, shared: FitValues): FitItem[] {
-  const turned = (lies: 'along' | 'across' | 'none', longer: number, other: number) =>
-    lies === 'along' ? { length: longer, width: other } : { length: other, width: longer };
+  const lying = (
+    kind: 'capacitor' | 'receiver',
+    size: { longer: number; other: number; height: number },
+  ): FitItem | false => {
+    const lies = own[`${kind}Lies`];
+    if (lies === 'none') return false;
+    const [length, width] = lies === 'along' ? [size.longer, size.other] : [size.other, size.longer];
+    const at = { x: own[`${kind}At`], y: own[`${kind}Aside`], z: own[`${kind}Above`] };
+    return { name: kind, kind, length, width, height: size.height, ...at, mass: 0 };
+  };
   const { capacitorDiameter, capacitorLength, receiverLength, receiverWidth, receiverHeight } = shared;
   const exit = { length: shared.exitLength, width: shared.exitWidth, height: shared.exitHeight };
   const parts: (FitItem | false)[] = [
-    own.capacitorLies !== 'none' && {
-      name: 'capacitor',
-      kind: 'capacitor',
-      ...turned(own.capacitorLies, capacitorLength, capacitorDiameter),
-      height: capacitorDiameter,
-      x: own.capacitorAt,
-      y: own.capacitorAside,
-      z: own.capacitorAbove,
-      mass: 0,
-    },
-    own.receiverLies !== 'none' && {
-      name: 'receiver',
-      kind: 'receiver',
-      ...turned(own.receiverLies, receiverLength, receiverWidth),
-      height: receiverHeight,
-      x: own.receiverAt,
-      y: own.receiverAside,
-      z: own.receiverAbove,
-      mass: 0,
-    },
+    lying('capacitor', { longer: capacitorLength, other: capacitorDiameter, height: capacitorDiameter }),
+    lying('receiver', { longer: receiverLength, other: receiverWidth, height: receiverHeight }),
     own.exit !== 'none' && {
       name: 'antenna exit',
       kind: 'antenna',
